@@ -1,0 +1,35 @@
+import type { Outcome } from "../outcome/problem.ts";
+import type { Taken } from "../sheets/free-names.ts";
+import type { WorkbookPlan } from "../sheets/plan.ts";
+
+/**
+ * Who carries a sheet plan out: the spreadsheet (`excel/`), the page with the open grid (`workbench/`) or a file
+ * (`file/`). The pane knows hosts only through this.
+ */
+export interface Host {
+  /** How the host is called in messages: "the spreadsheet", "this page". */
+  readonly name: string;
+  /** Names that new sheets, tables and named areas must keep clear of. */
+  taken(): Promise<Outcome<Taken>>;
+  /** Adds the plan's sheets. Either all of them stand afterwards, or none and the workbook is as it was. */
+  write(plan: WorkbookPlan, run?: Run): Promise<Outcome<Written>>;
+  /** Selected cells as tab-separated text, ready for the reader. */
+  selection(): Promise<Outcome<string>>;
+  /** Text kept with the workbook under a key, or null. */
+  recall(key: string): Promise<string | null>;
+  /** Keeps a text with the workbook; null forgets it. */
+  keep(key: string, text: string | null): Promise<Outcome<true>>;
+}
+
+/** How long work tells how far it is, and is told to stop. */
+export interface Run {
+  /** From 0 to 1. */
+  readonly progress?: (share: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+export interface Written {
+  readonly sheets: readonly string[];
+  /** What this host could not show as planned, a sentence each. */
+  readonly notes: readonly string[];
+}
