@@ -1,0 +1,43 @@
+import { invalid, type Problem } from "../outcome/problem.ts";
+
+/** What a figure must be, for the sentence that refuses it. */
+export interface NumberRule {
+  /** The name of the argument, as the user knows it. */
+  readonly name: string;
+  /** The unit for the sentence: "grams", "inches". */
+  readonly unit: string;
+  /** Least value allowed; none if left out. */
+  readonly least?: number;
+  /** TRUE when the least value itself is refused ("more than 0"). */
+  readonly above?: boolean;
+  /** Greatest value allowed; none if left out. */
+  readonly greatest?: number;
+}
+
+/**
+ * Refuses a figure that is no finite number or out of its range, with a sentence that names the argument, says what
+ * was found and what would do; `undefined` when all is well.
+ *
+ * Example: a weight of -3 gives "weight is -3; it should be grams, more than 0".
+ */
+export function checkNumber(value: number, rule: NumberRule): Problem | undefined {
+  const { name, unit, least, above = false, greatest } = rule;
+  const tooLow = least !== undefined && (above ? value <= least : value < least);
+  const tooHigh = greatest !== undefined && value > greatest;
+  if (Number.isFinite(value) && !tooLow && !tooHigh) return undefined;
+  const bounds = [
+    least === undefined ? undefined : above ? `more than ${least}` : `${least} or more`,
+    greatest === undefined ? undefined : `at most ${greatest}`,
+  ].filter((part) => part !== undefined);
+  const found = Number.isFinite(value) ? `is ${value}` : "is not a number";
+  return invalid(`${name} ${found}; it should be ${[unit, ...bounds].join(", ")}.`);
+}
+
+/** The first problem among several figures and their rules, or `undefined`. */
+export function checkNumbers(checks: readonly (readonly [number, NumberRule])[]): Problem | undefined {
+  for (const [value, rule] of checks) {
+    const problem = checkNumber(value, rule);
+    if (problem) return problem;
+  }
+  return undefined;
+}
