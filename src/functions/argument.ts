@@ -1,0 +1,117 @@
+import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { gridOf, isBlank, quoted, type RawCell } from "./cell.ts";
+
+/**
+ * What an argument of a function is: the one table from which all arguments are checked.
+ *
+ * - `number`, `text`, `numberOrText`: one value; a range of them spills.
+ * - `numbers`, `texts`, `ticks`: a list by nature; the whole range is one argument.
+ * - `flag`: TRUE or FALSE for the whole call.
+ */
+export interface ArgumentSpec {
+  readonly name: string;
+  readonly kind: "number" | "text" | "numberOrText" | "numbers" | "texts" | "ticks" | "flag";
+  /** How a message says what would do: "a weight in grams above 0". */
+  readonly expects: string;
+  readonly least?: number;
+  readonly most?: number;
+  /** Exclusive lower bound. */
+  readonly above?: number;
+  /** Only one of these, in any case. */
+  readonly choices?: readonly string[];
+  /** Taken where the argument is left out; an argument without it must be given. */
+  readonly otherwise?: number | string | boolean | null;
+  /**
+   * A quantity that cannot be 0: a 0 is a blank cell in disguise, since one platform hands blanks over as 0.
+   */
+  readonly zeroIsBlank?: boolean;
+}
+
+/** A single value for `number`, `text`, `numberOrText` and `flag`. Null is a blank where that is allowed. */
+export type SingleValue = number | string | boolean | null;
+
+/** Whether the argument is a list by nature, so that a range of it is one argument. */
+export function isList(spec: ArgumentSpec): boolean {
+  return spec.kind === "numbers" || spec.kind === "texts" || spec.kind === "ticks";
+}
+
+/** Whether a range of the argument spills, element by element. */
+export function spills(spec: ArgumentSpec): boolean {
+  return !isList(spec) && spec.kind !== "flag";
+}
+
+/** Whether this cell counts as nothing for this argument. */
+export function isMissing(spec: ArgumentSpec, cell: RawCell): boolean {
+  return isBlank(cell) || (spec.zeroIsBlank === true && cell === 0);
+}
+
+/** One cell, checked against its line of the table. */
+export function singleValue(spec: ArgumentSpec, cell: RawCell): Outcome<SingleValue> {
+  if (isMissing(spec, cell)) {
+    if (spec.otherwise !== undefined) return spec.otherwise;
+    return invalid(`${spec.name} is blank; it should be ${spec.expects}.`);
+  }
+  const refused = invalid(`${spec.name} is ${quoted(cell)}; it should be ${spec.expects}.`);
+  if (spec.kind === "flag") {
+    if (typeof cell === "boolean") return cell;
+    return typeof cell === "number" ? cell !== 0 : refused;
+  }
+  if (spec.kind === "text" || (spec.kind === "numberOrText" && typeof cell === "string")) {
+    const text = String(cell).trim();
+    if (typeof cell === "boolean") return refused;
+    if (spec.choices && !spec.choices.includes(text.toLowerCase())) return refused;
+    return spec.choices ? text.toLowerCase() : text;
+  }
+  if (typeof cell !== "number" || !Number.isFinite(cell)) return refused;
+  if (spec.least !== undefined && cell < spec.least) return refused;
+  if (spec.most !== undefined && cell > spec.most) return refused;
+  if (spec.above !== undefined && cell <= spec.above) return refused;
+  return cell;
+}
+
+/** A list of numbers, NaN where a cell is blank, in reading order. Text in it is a problem. */
+export function numberList(spec: ArgumentSpec, argument: unknown): Outcome<number[]> {
+  const list: number[] = [];
+  for (const cell of gridOf(argument).flat()) {
+    if (isMissing(spec, cell)) {
+      list.push(Number.NaN);
+      continue;
+    }
+    const value = singleValue({ ...spec, kind: "number" }, cell);
+    if (isProblem(value)) {
+      return {
+        ...value,
+        message: value.message.replace(/^\S+ is/, `${spec.name}: item ${list.length + 1} is`),
+      };
+    }
+    list.push(value as number);
+  }
+  return list;
+}
+
+/** A list of texts, "" where a cell is blank (or 0, as one platform hands blanks over). */
+export function textList(argument: unknown): string[] {
+  return gridOf(argument)
+    .flat()
+    .map((cell) => (isBlank(cell) || cell === 0 ? "" : String(cell).trim()));
+}
+
+const YES = new Set(["true", "yes", "y", "x", "1", "✓", "keep"]);
+const NO = new Set(["false", "no", "n", "0", ""]);
+
+/** A list of ticks. A blank is no tick: where blanks arrive as 0 they could not be told from FALSE anyway. */
+export function tickList(spec: ArgumentSpec, argument: unknown): Outcome<boolean[]> {
+  const list: boolean[] = [];
+  for (const cell of gridOf(argument).flat()) {
+    const word = isBlank(cell) ? "" : String(cell).trim().toLowerCase();
+    if (typeof cell === "number") list.push(cell !== 0);
+    else if (YES.has(word)) list.push(true);
+    else if (NO.has(word)) list.push(false);
+    else {
+      return invalid(
+        `${spec.name}: item ${list.length + 1} is ${quoted(cell)}; it should be TRUE to keep or FALSE to leave out.`,
+      );
+    }
+  }
+  return list;
+}
