@@ -1,0 +1,38 @@
+import { expect, test } from "vitest";
+import {
+  chiSquareQuantile,
+  fQuantile,
+  fUpperTail,
+  normalQuantile,
+  normalUpperTail,
+  tQuantile,
+  tUpperTail,
+} from "../../src/stats/index.ts";
+import { expectClose } from "./close-to.ts";
+import * as tables from "./published-tables.ts";
+
+test("Student's t quantiles agree with the table, whole and broken degrees of freedom alike", () => {
+  for (const [p, df, value] of tables.tQuantiles) expectClose(tQuantile(p, df), value);
+});
+
+test("two-sided probabilities of Student's t keep their digits down to 1e-30", () => {
+  for (const [t, df, p] of tables.tTwoSided) expectClose(2 * tUpperTail(Math.abs(t), df), p, 5e-12);
+});
+
+test("upper tails of F keep their digits down to 1e-31", () => {
+  for (const [f, above, below, p] of tables.fUpper) expectClose(fUpperTail(f, above, below), p, 1e-12);
+});
+
+test("F, chi-square and normal quantiles agree with the tables", () => {
+  for (const [p, above, below, value] of tables.fQuantiles) expectClose(fQuantile(p, above, below), value);
+  for (const [p, df, value] of tables.chiSquareQuantiles) expectClose(chiSquareQuantile(p, df), value);
+  for (const [p, value] of tables.normalQuantiles) expectClose(normalQuantile(p), value);
+});
+
+test("upper tails of the normal distribution agree with the table", () => {
+  for (const [z, p] of tables.normalCdf) expectClose(normalUpperTail(-z), p);
+});
+
+test("both tails of a symmetric distribution add up to one", () => {
+  for (const t of [0, 1e-9, 0.3, 2, 40]) expect(tUpperTail(t, 7.5) + tUpperTail(-t, 7.5)).toBe(1);
+});
