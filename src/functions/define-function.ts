@@ -13,7 +13,6 @@ import {
 import { type Cell, type Grid, gridOf } from "./cell.ts";
 
 /** Checked arguments, in the order of the table: single values, or lists for list arguments (null: left out). */
-// biome-ignore lint/suspicious/noExplicitAny: the table of arguments, not the compiler, knows each one's type
 export type Checked = any[];
 
 /** A custom function before any host: its name, its table of arguments, and what it answers. */
@@ -30,7 +29,18 @@ export interface FunctionSpec {
   readonly shape: "one" | "row" | "like" | "table";
   /** Names of a row's values; also shown above where the caller asks for headings. */
   readonly headings?: readonly string[];
+  /** A worked example, shown on the function page and held to its answer by a test. */
+  readonly example: Example;
   readonly answer: (...checked: Checked) => Outcome<Cell | readonly Cell[] | readonly (readonly Cell[])[]>;
+}
+
+export interface Example {
+  /** What is handed over: single values, or ranges as rows of cells. */
+  readonly call: readonly unknown[];
+  /** What it answers, a single value or rows of cells; figures as they are shown, to the digits given. */
+  readonly answer: string | number | readonly (readonly (string | number | boolean)[])[];
+  /** Where the figures come from. */
+  readonly source: string;
 }
 
 /** The last argument of every row answer. */

@@ -1,0 +1,44 @@
+import { SWINGWEIGHT } from "./balance/swingweight.ts";
+import { SWINGWEIGHT_CODE } from "./balance/swingweight-code.ts";
+import { SWINGWEIGHT_DIFF } from "./balance/swingweight-diff.ts";
+import { SWINGWEIGHT_MOMENT } from "./balance/swingweight-moment.ts";
+import type { Cell } from "./cell.ts";
+import { argumentsOf, callFunction, type FunctionSpec } from "./define-function.ts";
+import { PROGRESSION } from "./set/progression.ts";
+import { SCREEN } from "./shots/screen.ts";
+import { SUMMARY } from "./shots/summary.ts";
+
+/** The contents page of the functions, by their families. */
+export const FUNCTIONS: readonly FunctionSpec[] = [
+  // Balance
+  SWINGWEIGHT,
+  SWINGWEIGHT_MOMENT,
+  SWINGWEIGHT_CODE,
+  SWINGWEIGHT_DIFF,
+  // Set
+  PROGRESSION,
+  // Shots
+  SUMMARY,
+  SCREEN,
+];
+
+/** A function as a host that has its own way of registering functions wants it. */
+export interface CatalogueEntry {
+  /** Workbook name without the namespace. */
+  readonly id: string;
+  /** Takes raw cells or ranges; answers a single value where all were single, else rows of cells. */
+  readonly run: (...raw: readonly unknown[]) => Cell | Cell[][];
+  /** How many arguments must be given, and how many may be. */
+  readonly least: number;
+  readonly most: number;
+}
+
+export const CATALOGUE: readonly CatalogueEntry[] = FUNCTIONS.map((spec) => {
+  const all = argumentsOf(spec);
+  return {
+    id: spec.id,
+    run: (...raw) => callFunction(spec, raw),
+    least: all.filter((argument) => argument.otherwise === undefined).length,
+    most: all.length,
+  };
+});

@@ -1,0 +1,11 @@
+/**
+ * The script that the spreadsheet loads for the functions. Each file registers its function by its own id: the
+ * build appends the call to CustomFunctions.associate from the doc comment above it.
+ */
+import "./balance/swingweight.ts";
+import "./balance/swingweight-code.ts";
+import "./balance/swingweight-diff.ts";
+import "./balance/swingweight-moment.ts";
+import "./set/progression.ts";
+import "./shots/screen.ts";
+import "./shots/summary.ts";

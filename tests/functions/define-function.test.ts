@@ -1,0 +1,119 @@
+import { describe, expect, it } from "vitest";
+import { FUNCTIONS } from "../../src/functions/catalogue.ts";
+import { argumentsOf, callFunction } from "../../src/functions/define-function.ts";
+import { isProblem } from "../../src/outcome/problem.ts";
+
+const spec = (id: string) => FUNCTIONS.find((one) => one.id === id)!;
+const call = (id: string, ...raw: unknown[]) => callFunction(spec(id), raw);
+const message = (answer: unknown) => {
+  const problem = Array.isArray(answer) ? answer[0]![0] : answer;
+  expect(isProblem(problem)).toBe(true);
+  return problem.message as string;
+};
+
+describe("callFunction(spec, raw) spreads and checks arguments from the table", () => {
+  it("answers a single value for single arguments and a range of one for a range of one", () => {
+    expect(call("SWINGWEIGHT", 430, 29.1)).toBe("D8.9");
+    expect(call("SWINGWEIGHT", [[430]], [[29.1]], null)).toEqual([["D8.9"]]);
+  });
+
+  it("spills a column of weights, a row of balance points, and the two against each other", () => {
+    expect(call("SWINGWEIGHT", [[430], [425]], [[29.1]])).toHaveLength(2);
+    expect(call("SWINGWEIGHT", [[430]], [[29.1, 29.0, 28.9]])).toEqual([["D8.9", "D8.0", "D7.1"]]);
+    const both = call("SWINGWEIGHT", [[430], [425]], [[29.1, 29.0]]) as unknown[][];
+    expect(both.map((row) => row.length)).toEqual([2, 2]);
+    expect(both[0]![0]).toBe("D8.9");
+  });
+
+  it("answers not available beyond the end of the shorter range", () => {
+    const answer = call("SWINGWEIGHT", [[430], [425], [420]], [[29.1], [29]]) as unknown[][];
+    expect(answer[2]![0]).toMatchObject({ kind: "unavailable" });
+  });
+
+  it("leaves a row empty where every ranged argument is blank, as null, as an empty text or as 0", () => {
+    expect(call("SWINGWEIGHT", [[430], [null], [""], [0]], [[29.1], [null], [""], [0]])).toEqual([
+      ["D8.9"],
+      [""],
+      [""],
+      [""],
+    ]);
+  });
+
+  it("names the argument, what was found and what would do", () => {
+    expect(message(call("SWINGWEIGHT", "heavy", 29.1))).toBe(
+      'weight is "heavy"; it should be the club\'s total weight in grams, above 0.',
+    );
+    expect(message(call("SWINGWEIGHT", 430, null))).toMatch(/^balance is blank; it should be/);
+    expect(message(call("SWINGWEIGHT", 430, true))).toMatch(/^balance is TRUE/);
+    expect(message(call("SWINGWEIGHT", -5, 29.1))).toMatch(/^weight is -5/);
+  });
+
+  it("refuses text in a list of numbers and says which item", () => {
+    expect(message(call("SUMMARY", [[150], ["far"], [152]]))).toBe(
+      'values: item 2 is "far"; it should be a list of numbers.',
+    );
+  });
+
+  it("gives an answer's problem to its own cell only, so that good rows still answer", () => {
+    const answer = call("SWINGWEIGHT", [[430], ["x"]], [[29.1], [29.1]]) as unknown[][];
+    expect(answer[0]![0]).toBe("D8.9");
+    expect(answer[1]![0]).toMatchObject({ kind: "invalid" });
+  });
+
+  it("puts headings above a row answer when asked", () => {
+    const answer = call("SUMMARY", [[150], [152]], null, true) as unknown[][];
+    expect(answer[0]![0]).toBe("n");
+    expect(answer).toHaveLength(2);
+  });
+
+  it("never lets a blank become a 0-yard shot, whether it arrives as null, as empty text or as 0", () => {
+    const [row] = call("SUMMARY", [[150], [null], [0], [""], [152]]) as unknown[][];
+    expect(row![0]).toBe(2);
+    expect(row![1]).toBe(151);
+  });
+
+  it("counts an exact 0 where keep says so", () => {
+    const [row] = call("SUMMARY", [[-3], [0], [3]], [[true], [true], [false]]) as unknown[][];
+    expect(row!.slice(0, 2)).toEqual([2, -1.5]);
+  });
+
+  it("says when keep and values differ in length", () => {
+    expect(message(call("SUMMARY", [[1], [2]], [[true]]))).toMatch(/equal length/);
+  });
+
+  it("answers lists in the shape of the list, blanks staying empty", () => {
+    expect(call("PROGRESSION", [["5i", "", "6i", "7i"]], "7I", 105, 3)).toEqual([[99, "", 102, 105]]);
+  });
+
+  it("never throws and never answers NaN, whatever it is handed", () => {
+    const odd = [
+      undefined,
+      null,
+      "",
+      "x",
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
+      -1,
+      0,
+      true,
+      [],
+      [[]],
+      [[null]],
+      [["x", 1]],
+      {},
+    ];
+    for (const one of FUNCTIONS) {
+      for (const a of odd) {
+        for (const b of odd) {
+          const raw = argumentsOf(one).map((_, i) => (i % 2 ? b : a));
+          const answer = callFunction(one, raw);
+          for (const cell of Array.isArray(answer) ? answer.flat() : [answer]) {
+            expect(cell, `${one.id}(${JSON.stringify(raw)})`).not.toBeNaN();
+            expect(cell).not.toBeUndefined();
+            expect(cell).not.toBeNull();
+          }
+        }
+      }
+    }
+  });
+});
