@@ -1,0 +1,37 @@
+import { FunctionType, type IFunctionInfo } from "@univerjs/preset-sheets-core";
+import { type CatalogueEntry, NAMESPACE } from "./catalogue-entry.ts";
+
+/** What functions.json says of a function; made from its doc comment, and the spreadsheet's help too. */
+export interface FunctionMetadata {
+  readonly id: string;
+  readonly description?: string;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description?: string;
+    readonly optional?: boolean;
+  }[];
+}
+
+/** Help for the list that opens while a formula is typed. A function without metadata still shows its name. */
+export function functionHelp(
+  catalogue: readonly CatalogueEntry[],
+  metadata: readonly FunctionMetadata[],
+): IFunctionInfo[] {
+  return catalogue.map(({ id }) => {
+    const found = metadata.find((one) => one.id === id);
+    const description = found?.description ?? "";
+    return {
+      functionName: `${NAMESPACE}.${id}`,
+      functionType: FunctionType.User,
+      description,
+      abstract: description.split("\n")[0] ?? "",
+      functionParameter: (found?.parameters ?? []).map(({ name, description = "", optional }) => ({
+        name,
+        detail: description,
+        example: name,
+        require: optional ? 0 : 1,
+        repeat: 0,
+      })),
+    };
+  });
+}
