@@ -1,0 +1,90 @@
+import type { Cell as FileCell, CellStyle as FileStyle, CellValue as FileValue } from "hucre";
+import type { CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { fileFormula } from "./file-formula.ts";
+import { fileText, isAwkward } from "./file-text.ts";
+import { paintedBands } from "./painted-bands.ts";
+
+/** Cells as the library takes them: plain rows, a look for each column, and what differs from these. */
+export interface FileCells {
+  readonly rows: FileValue[][];
+  readonly columnStyles: readonly (FileStyle | undefined)[];
+  readonly cells: Map<string, Partial<FileCell>>;
+}
+
+/**
+ * Marks text that must stay text even after someone edits its cell. The library knows no such mark, so this stands
+ * in for it until `finishParts` puts the right one.
+ */
+export const KEPT_AS_TEXT = { hidden: true } as const;
+
+/** Values, formulas, looks and notes of a sheet. */
+export function fileCells(sheet: SheetPlan): FileCells {
+  const bands = paintedBands(sheet);
+  const columnStyles = commonStyles(bands);
+  const rows: FileValue[][] = [];
+  const cells = new Map<string, Partial<FileCell>>();
+
+  for (const { row, rows: height, styles } of bands) {
+    for (let r = row; r < row + height; r++) {
+      rows[r] = new Array<FileValue>(styles.length).fill(null);
+      styles.forEach((style, column) => {
+        if (style !== columnStyles[column]) cells.set(`${r},${column}`, { style: style ?? {} });
+      });
+    }
+  }
+  for (const block of sheet.blocks) {
+    block.cells.forEach((values, i) => {
+      const row = block.row + i;
+      const line = rows[row] ?? [];
+      rows[row] = line;
+      while (line.length < block.column) widen(row, line);
+      for (const [j, value] of values.entries()) put(value, row, block.column + j, line);
+    });
+  }
+  for (const { row, column, text } of sheet.notes) change(row, column, { comment: { text: fileText(text) } });
+  return { rows: Array.from(rows, (line) => line ?? []), columnStyles, cells };
+
+  function put(value: CellValue, row: number, column: number, line: FileValue[]): void {
+    if (column === line.length) widen(row, line);
+    if (typeof value === "string") {
+      line[column] = fileText(value);
+      if (isAwkward(value)) keepAsText(value, row, column);
+    } else if (typeof value === "object" && value !== null) {
+      line[column] = null;
+      const answer = typeof value.value === "string" ? fileText(value.value) : value.value;
+      change(row, column, { formula: fileFormula(fileText(value.formula)), formulaResult: answer });
+    } else {
+      line[column] = value;
+    }
+  }
+
+  function keepAsText(value: string, row: number, column: number): void {
+    const style = cells.get(`${row},${column}`)?.style ?? columnStyles[column];
+    change(row, column, { style: { ...style, protection: KEPT_AS_TEXT } });
+    // As plain text the library would make an error of it.
+    if (value.startsWith("#")) change(row, column, { richText: [{ text: fileText(value) }] });
+  }
+
+  /** One more cell in a row; it was never painted, whatever look the rest of its column has. */
+  function widen(row: number, line: FileValue[]): void {
+    if (columnStyles[line.length]) change(row, line.length, { style: {} });
+    line.push(null);
+  }
+
+  function change(row: number, column: number, cell: Partial<FileCell>): void {
+    const key = `${row},${column}`;
+    cells.set(key, { ...cells.get(key), ...cell });
+  }
+}
+
+/** For each column the look that most of its rows have: those cells then need no word of their own. */
+function commonStyles(bands: ReturnType<typeof paintedBands>): (FileStyle | undefined)[] {
+  const columns = Math.max(0, ...bands.map(({ styles }) => styles.length));
+  return Array.from({ length: columns }, (_, column) => {
+    const counts = new Map<FileStyle | undefined, number>();
+    for (const { rows, styles } of bands) {
+      counts.set(styles[column], (counts.get(styles[column]) ?? 0) + rows);
+    }
+    return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+  });
+}

@@ -1,0 +1,81 @@
+import { invalid, type Problem } from "../../outcome/problem.ts";
+import { areaName, cellName } from "../../sheets/a1.ts";
+import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
+import { LONGEST_LIST } from "./file-validation.ts";
+import { tableHeadings } from "./table-headings.ts";
+
+/** Limits of the file format. Source: "Excel specifications and limits", support.microsoft.com. */
+const ROWS = 1_048_576;
+const COLUMNS = 16_384;
+const CHARACTERS = 32_767;
+const FORMULA_CHARACTERS = 8_192;
+
+/** The first thing in a plan that no .xlsx file could hold, or null. */
+export function unwritable(plan: WorkbookPlan): Problem | null {
+  const names = new Set(plan.sheets.map(({ name }) => name.toLowerCase()));
+  if (plan.sheets.length === 0) return invalid("A workbook needs at least one sheet.");
+  if (names.size < plan.sheets.length) return invalid("Two sheets of the workbook have the same name.");
+  if (!plan.sheets.some(({ name, hidden }) => name === plan.active && !hidden)) {
+    return invalid(`The sheet to show first, "${plan.active}", is hidden or not in the workbook.`);
+  }
+  for (const sheet of plan.sheets) {
+    const problem = unwritableCell(sheet) ?? unwritableTable(sheet) ?? unwritableList(sheet);
+    if (problem) return problem;
+  }
+  return null;
+}
+
+function unwritableCell(sheet: SheetPlan): Problem | null {
+  for (const { row, column, cells } of sheet.blocks) {
+    if (row + cells.length > ROWS || column + (cells[0]?.length ?? 0) > COLUMNS) {
+      return invalid(`Sheet "${sheet.name}" is larger than a file's ${ROWS} rows by ${COLUMNS} columns.`);
+    }
+    for (const [i, line] of cells.entries()) {
+      for (const [j, value] of line.entries()) {
+        const reason = unwritableValue(value);
+        if (reason) return invalid(`Cell ${cellName(row + i, column + j)} of "${sheet.name}" ${reason}.`);
+      }
+    }
+  }
+  return null;
+}
+
+function unwritableValue(value: SheetPlan["blocks"][number]["cells"][number][number]): string | null {
+  if (typeof value === "number")
+    return Number.isFinite(value) ? null : `holds ${value}, which is not a figure`;
+  if (typeof value === "string") {
+    return value.length > CHARACTERS ? `holds more than ${CHARACTERS} characters` : null;
+  }
+  if (typeof value !== "object" || value === null) return null;
+  if (value.formula.length > FORMULA_CHARACTERS) {
+    return `has a formula of more than ${FORMULA_CHARACTERS} characters`;
+  }
+  return unwritableValue(value.value);
+}
+
+function unwritableTable(sheet: SheetPlan): Problem | null {
+  for (const table of sheet.tables) {
+    const headings = tableHeadings(table, sheet);
+    const texts = headings.filter((heading) => typeof heading === "string" && heading !== "");
+    const different = new Set(texts.map((text) => String(text).toLowerCase()));
+    if (different.size < headings.length || table.area.rows < 2) {
+      return invalid(
+        `Table "${table.name}" at ${areaName(table.area)} needs a row under headings that are texts, each once.`,
+      );
+    }
+  }
+  return null;
+}
+
+function unwritableList(sheet: SheetPlan): Problem | null {
+  for (const plan of sheet.validations) {
+    if (plan.kind !== "list") continue;
+    const comma = plan.choices.some((choice) => choice.includes(","));
+    if (comma || plan.choices.length === 0 || plan.choices.join(",").length > LONGEST_LIST) {
+      return invalid(
+        `The choices at ${areaName(plan.area)} of "${sheet.name}" may hold no comma and ${LONGEST_LIST} characters in all.`,
+      );
+    }
+  }
+  return null;
+}
