@@ -1,5 +1,5 @@
 import { isProblem, type Outcome } from "../outcome/problem.ts";
-import { pointsOfCode } from "./swingweight-points.ts";
+import { pointsOfCode } from "./points-of-code.ts";
 
 /**
  * Points from one swingweight code to another, positive when the second is heavier in the head.

@@ -1,5 +1,5 @@
 import { isProblem, type Outcome } from "../outcome/problem.ts";
-import { pointsOfCode } from "./swingweight-points.ts";
+import { pointsOfCode } from "./points-of-code.ts";
 import { swingweightScale } from "./swingweight-scale.ts";
 
 /**
