@@ -1,0 +1,154 @@
+import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
+import type { Air } from "../air/air.ts";
+import { GRAVITY } from "../ball/ball.ts";
+import { EXTENDED_BEARMAN_HARVEY } from "../ball/bearman-harvey.ts";
+import type { CoefficientModel } from "../ball/coefficient-model.ts";
+import { firstProblem, within } from "../within.ts";
+import { placeBetween, spinBetween, velocityBetween } from "./between-knots.ts";
+import { checkStrike } from "./check-strike.ts";
+import { Forces } from "./forces.ts";
+import { integrate } from "./integrate.ts";
+import { KNOT, Knots, STRIDE } from "./knots.ts";
+import type { Strike } from "./strike.ts";
+import { groundInStep, topOfStep } from "./turning-points.ts";
+
+/** Spin lost a radian a second of turning: d(spin)/dt = -2e-5 x spin x speed / radius. Source: Smits and Smith 1994. */
+export const SPIN_DECAY = 2e-5;
+
+/** The most one step may err, in metres; carries then err by less than a hundredth of a yard. */
+export const TOLERANCE = 2e-3;
+
+export interface FlightOptions {
+  /** `EXTENDED_BEARMAN_HARVEY` when left out. */
+  readonly model?: CoefficientModel;
+  /** m/s; along to the target (a tailwind is positive), across to the right. The same at every height. */
+  readonly wind?: { readonly along: number; readonly across: number };
+  /** Height of the landing place above the ball, m. */
+  readonly ground?: number;
+  /** Factors on drag and lift, from `calibrate`. */
+  readonly factors?: { readonly drag: number; readonly lift: number };
+  readonly decay?: number;
+  readonly gravity?: number;
+  readonly tolerance?: number;
+}
+
+/** What a flight comes to. Metres, seconds, m/s, degrees and rpm. */
+export interface Flight {
+  /** Down the target line to the landing place, not along the ground track. */
+  readonly carry: number;
+  /** Right of the target line is positive. */
+  readonly offline: number;
+  /** Highest point above the ball's place at the start. */
+  readonly height: number;
+  /** Below the horizontal, positive. */
+  readonly landingAngle: number;
+  readonly time: number;
+  readonly landingSpeed: number;
+  readonly landingSpin: number;
+  /** Share of the steps at which the coefficients were extended, not measured; 0 when the shot stays in the range. */
+  readonly outsideShare: number;
+  /** Whether the shot leaves the range the coefficients were measured in. */
+  readonly outside: boolean;
+}
+
+/**
+ * Flies a ball: drag against the motion through the air, lift along spin axis x motion, gravity, spin that decays. The
+ * air is the same at every height of the flight. A flight ends where the ball comes down to the ground; one that starts
+ * downwards on level ground lands where it starts.
+ *
+ * Speed 1 to 120 m/s, launch -30 to 89 degrees, spin 0 to 20,000 rpm. `unavailable` when the ball never gets as high as
+ * the ground or is still up after 60 seconds.
+ */
+export function flyBall(strike: Strike, air: Air, options: FlightOptions = {}): Outcome<Flight> {
+  const knots = fly(strike, air, options);
+  if (isProblem(knots)) return knots;
+  const last = knots.count - 2;
+  const ground = options.ground ?? 0;
+  const part = groundInStep(knots, last, topOfStep(knots, last), ground);
+  const vx = velocityBetween(knots, last, 0, part);
+  const vy = velocityBetween(knots, last, 1, part);
+  const vz = velocityBetween(knots, last, 2, part);
+  const level = Math.sqrt(vx * vx + vz * vz);
+  const from = knots.data[last * STRIDE]!;
+  const outsideShare = shareOutside(knots);
+  return {
+    carry: placeBetween(knots, last, 0, part),
+    offline: placeBetween(knots, last, 2, part),
+    height: highest(knots),
+    landingAngle: (Math.atan2(-vy, level) * 180) / Math.PI,
+    time: from + part * (knots.data[(last + 1) * STRIDE]! - from),
+    landingSpeed: Math.sqrt(level * level + vy * vy),
+    landingSpin: spinBetween(knots, last, part),
+    outsideShare,
+    outside: outsideShare > 0,
+  };
+}
+
+const forces = new Forces();
+const shared = new Knots();
+const start = new Float64Array(4);
+
+/** Runs the flight and answers its steps, in an object that the next flight uses again. */
+export function fly(strike: Strike, air: Air, options: FlightOptions): Outcome<Knots> {
+  const ground = options.ground ?? 0;
+  const { along = 0, across = 0 } = options.wind ?? {};
+  const problem = firstProblem(
+    checkStrike(strike, air),
+    within("ground height", ground, -200, 200, "m"),
+    within("wind along", along, -60, 60, "m/s"),
+    within("wind across", across, -60, 60, "m/s"),
+  );
+  if (problem) return problem;
+  setForces(strike, air, options);
+  forces.windAlong = along;
+  forces.windAcross = across;
+  const ending = integrate(forces, start, ground, 60, options.tolerance ?? TOLERANCE, shared);
+  if (ending === "landed") return shared;
+  return unavailable(
+    ending === "neverReached"
+      ? "the ball never gets up to the height of the ground"
+      : "no landing within 60 s",
+  );
+}
+
+/** The axis is level and square to the launch direction, then tilted by the axis angle about that direction. */
+function setForces(strike: Strike, air: Air, options: FlightOptions): void {
+  const radians = Math.PI / 180;
+  const launch = strike.launch * radians;
+  const direction = (strike.direction ?? 0) * radians;
+  const tilt = (strike.axis ?? 0) * radians;
+  start[0] = strike.speed * Math.cos(launch) * Math.cos(direction);
+  start[1] = strike.speed * Math.sin(launch);
+  start[2] = strike.speed * Math.cos(launch) * Math.sin(direction);
+  start[3] = strike.spin;
+  forces.axisX = -Math.cos(tilt) * Math.sin(direction);
+  forces.axisY = -Math.sin(tilt);
+  forces.axisZ = Math.cos(tilt) * Math.cos(direction);
+  forces.model = options.model ?? EXTENDED_BEARMAN_HARVEY;
+  forces.gravity = options.gravity ?? GRAVITY;
+  forces.decay = options.decay ?? SPIN_DECAY;
+  forces.setAir(air.density, air.viscosity, options.factors?.drag ?? 1, options.factors?.lift ?? 1);
+}
+
+/** The highest of all tops: a ball with much lift may dip and rise again. */
+function highest(knots: Knots): number {
+  let height = 0;
+  for (let index = 0; index < knots.count - 1; index += 1) {
+    const from = index * STRIDE;
+    if (knots.data[from + KNOT.vy]! < 0 || knots.data[from + STRIDE + KNOT.vy]! > 0) continue;
+    height = Math.max(height, placeBetween(knots, index, 1, topOfStep(knots, index)));
+  }
+  return height;
+}
+
+/** Share of the flight's steps that start outside the measured range. */
+function shareOutside(knots: Knots): number {
+  let outside = 0;
+  for (let index = 0; index < knots.count - 1; index += 1) {
+    const at = index * STRIDE;
+    const d = knots.data;
+    if (!forces.measured(d[at + KNOT.vx]!, d[at + KNOT.vy]!, d[at + KNOT.vz]!, d[at + KNOT.spin]!))
+      outside += 1;
+  }
+  return outside / (knots.count - 1);
+}

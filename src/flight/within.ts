@@ -1,0 +1,24 @@
+import { invalid, type Problem } from "../outcome/problem.ts";
+
+/**
+ * Checks that a figure is a number inside its bounds, both bounds allowed. Answers the problem, or nothing when all
+ * is well. The sentence names the argument, says what was found and what would do.
+ *
+ * @example within("humidity", 1.4, 0, 1, "of 1")?.message // "humidity should be 0 to 1 of 1, not 1.4"
+ */
+export function within(
+  name: string,
+  value: unknown,
+  least: number,
+  most: number,
+  unit = "",
+): Problem | undefined {
+  if (typeof value === "number" && value >= least && value <= most) return undefined;
+  const found = typeof value === "number" ? String(value) : `"${String(value)}"`;
+  return invalid(`${name} should be ${least} to ${most}${unit && ` ${unit}`}, not ${found}`);
+}
+
+/** The first problem of several checks, in the order of the arguments. */
+export function firstProblem(...checks: readonly (Problem | undefined)[]): Problem | undefined {
+  return checks.find((check) => check !== undefined);
+}
