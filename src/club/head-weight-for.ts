@@ -5,7 +5,7 @@ import { weightFor } from "./weight-for.ts";
 /**
  * Head weight in grams that gives a club its swingweight code, the other parts as in `assemble`.
  *
- * @example headWeightFor("D2", 38, 110, 19, 50) // 256.1
+ * @example headWeightFor("D2", 38, 110, 19, 50) // 251.5
  */
 export function headWeightFor(
   code: string,

@@ -24,7 +24,7 @@ function restoring(weight: number, arm: number): number {
  *
  * A period shorter than a weight at one place would have cannot be, and a pivot at the balance point does not swing.
  *
- * @example inertiaFromPeriod(315, 33.39, 2.051431) // 2793
+ * @example inertiaFromPeriod(315, 33.39, 2.051431) // 2792.8
  */
 export function inertiaFromPeriod(
   weight: number,
