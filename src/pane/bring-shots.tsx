@@ -1,0 +1,104 @@
+import { useRef, useState } from "preact/hooks";
+import { DEMO_TEXT } from "../fitting/demo.ts";
+import type { Host } from "../hosts/host.ts";
+import { isProblem, type Problem } from "../outcome/problem.ts";
+import { AddShots } from "./add-shots.tsx";
+import { demoDraft } from "./demo-draft.ts";
+import type { DeskAction } from "./desk.ts";
+import type { Draft } from "./draft.ts";
+
+interface BringShotsProps {
+  readonly host: Host;
+  readonly draft: Draft;
+  /** Why the text could not be read. */
+  readonly problem: Problem | null;
+  readonly dispatch: (action: DeskAction) => void;
+}
+
+/** Where shots come in: pasted, dropped as a file, or taken from the cells that are selected. */
+export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) {
+  const [trouble, setTrouble] = useState("");
+  const [over, setOver] = useState(false);
+  const file = useRef<HTMLInputElement>(null);
+  const take = (text: string) => {
+    setTrouble("");
+    dispatch({ does: "text", text });
+  };
+  const takeFile = async (found: File | undefined) => {
+    if (found) take(await found.text());
+  };
+  const takeSelection = async () => {
+    const text = await host.selection();
+    if (isProblem(text)) setTrouble(text.message);
+    else take(text);
+  };
+  const empty = draft.text.trim() === "";
+  return (
+    <section
+      aria-label="Shot table"
+      class={over ? "drop over" : "drop"}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        const found = event.dataTransfer?.files[0];
+        if (found) void takeFile(found);
+        else take(event.dataTransfer?.getData("text/plain") ?? "");
+      }}
+    >
+      {empty && (
+        <ol class="steps">
+          <li>Copy the table of shots that your launch monitor gives, headings and all.</li>
+          <li>Paste it here: what was understood shows at once, and nothing is changed.</li>
+          <li>Press the green button: new sheets hold the comparison, and none of yours is touched.</li>
+        </ol>
+      )}
+      <label for="shots-text">Shot table, as copied or dropped here</label>
+      <textarea
+        id="shots-text"
+        rows={empty ? 6 : 4}
+        spellcheck={false}
+        wrap="off"
+        value={draft.text}
+        aria-invalid={problem !== null}
+        aria-describedby={problem ? "shots-problem" : undefined}
+        onFocus={(event) => draft.text === DEMO_TEXT && event.currentTarget.select()}
+        onInput={(event) => take(event.currentTarget.value)}
+      />
+      {problem && (
+        <p id="shots-problem" class="problem">
+          {problem.message}
+        </p>
+      )}
+      {trouble && <p class="problem">{trouble}</p>}
+      <div class="buttons">
+        <button type="button" onClick={takeSelection}>
+          Take the selected cells
+        </button>
+        <button type="button" onClick={() => file.current?.click()}>
+          Open a file
+        </button>
+        <input
+          ref={file}
+          type="file"
+          hidden
+          aria-label="File with a shot table"
+          accept=".csv,.tsv,.txt,text/*"
+          onChange={(event) => takeFile(event.currentTarget.files?.[0])}
+        />
+        <button
+          type="button"
+          id="use-demo"
+          onClick={() => dispatch({ does: "replace", draft: demoDraft(draft.id) })}
+        >
+          Use the demo session
+        </button>
+      </div>
+      {!empty && !problem && <AddShots dispatch={dispatch} />}
+    </section>
+  );
+}

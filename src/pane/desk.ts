@@ -1,0 +1,50 @@
+import { applyChange } from "./apply-change.ts";
+import type { Change } from "./change.ts";
+import type { Kept } from "./draft.ts";
+
+/** What is kept, and the steps back. */
+export interface Desk {
+  readonly kept: Kept;
+  /** The latest last. */
+  readonly past: readonly Step[];
+}
+
+interface Step {
+  readonly kept: Kept;
+  /** Changes with the same mark that follow each other are undone together: letters typed into one box. */
+  readonly mark: string;
+}
+
+export type DeskAction =
+  | Change
+  | { readonly does: "undo" }
+  | { readonly does: "restored"; readonly kept: Kept };
+
+const STEPS_BACK = 50;
+
+/** The one function that moves the pane from one state to the next. Pure. */
+export function reduceDesk(desk: Desk, action: DeskAction): Desk {
+  if (action.does === "restored") return { kept: action.kept, past: [] };
+  if (action.does === "undo") {
+    const step = desk.past.at(-1);
+    return step ? { kept: step.kept, past: desk.past.slice(0, -1) } : desk;
+  }
+  const kept = applyChange(desk.kept, action);
+  if (kept === desk.kept) return desk;
+  const mark = markOf(action);
+  if (mark !== "" && desk.past.at(-1)?.mark === mark) return { kept, past: desk.past };
+  return { kept, past: [...desk.past, { kept: desk.kept, mark }].slice(-STEPS_BACK) };
+}
+
+function markOf(change: Change): string {
+  switch (change.does) {
+    case "text":
+      return "text";
+    case "facts":
+      return `facts ${Object.keys(change.facts)}`;
+    case "build":
+      return `build ${change.name} ${Object.keys(change.details)}`;
+    default:
+      return "";
+  }
+}

@@ -1,0 +1,80 @@
+import type { BuildSpec } from "../fitting/build-spec.ts";
+import type { Goal } from "../fitting/session.ts";
+import type { ColumnReading } from "../shots/shot-table.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
+
+/**
+ * One fitting as the fitter left it: what was brought, kept word for word, and what was said about it. Everything
+ * else the pane shows is worked out from this, so this alone is what is remembered.
+ */
+export interface Draft {
+  readonly id: string;
+  /** The pasted text, untouched. */
+  readonly text: string;
+  /** Columns that were taken for something else than they are; by column, counted from 1. */
+  readonly corrections: Readonly<Record<string, Correction>>;
+  readonly facts: Facts;
+  /** Builds by the name they have in the text; what they are called since stands inside. */
+  readonly builds: Readonly<Record<string, BuildDetails>>;
+  /** Shots ticked or unticked by hand, by row of the text. */
+  readonly ticks: Readonly<Record<string, boolean>>;
+}
+
+export interface Correction {
+  /** What the column holds; left out: as it was read; null: none of these. */
+  readonly key?: ColumnReading["key"];
+  /** The unit its figures came in; left out: as it was read. */
+  readonly unit?: string;
+}
+
+export interface Facts {
+  readonly title: string;
+  readonly player: string;
+  /** `yyyy-mm-dd` */
+  readonly date: string;
+  readonly place: string;
+  readonly leftHanded: boolean;
+  readonly goal: Goal;
+  /** Name of the baseline build in the text; empty: the first one hit. */
+  readonly baseline: string;
+}
+
+export type BuildDetails = Partial<BuildSpec>;
+
+/** All that is remembered: the sessions of a workbook and the units that people here think in. */
+export interface Kept {
+  readonly version: 1;
+  readonly units: UnitSet;
+  readonly open: string;
+  readonly drafts: readonly Draft[];
+}
+
+/** A session with nothing in it yet. */
+export function emptyDraft(id: string, date = ""): Draft {
+  return {
+    id,
+    text: "",
+    corrections: {},
+    facts: {
+      title: "Build comparison",
+      player: "",
+      date,
+      place: "",
+      leftHanded: false,
+      goal: "overall",
+      baseline: "",
+    },
+    builds: {},
+    ticks: {},
+  };
+}
+
+/** Nothing remembered yet. */
+export function nothingKept(date = ""): Kept {
+  return { version: 1, units: "us", open: "1", drafts: [emptyDraft("1", date)] };
+}
+
+/** The session that is on the desk. */
+export function openDraft(kept: Kept): Draft {
+  return kept.drafts.find((draft) => draft.id === kept.open) ?? kept.drafts[0]!;
+}

@@ -1,0 +1,41 @@
+/** Figures as people of this place write them: with a decimal comma where there is one, and a true minus sign. */
+export interface Figures {
+  /** A figure with so many decimals. */
+  readonly show: (value: number, decimals: number) => string;
+  /** With its sign, also plus: for differences and for left and right. */
+  readonly signed: (value: number, decimals: number) => string;
+  /** Reads what a person typed; NaN where it is no number. */
+  readonly read: (text: string) => number;
+  readonly decimalMark: string;
+}
+
+/** Figures for a locale; for the browser's own where none is named. */
+export function figuresFor(locale?: string): Figures {
+  const parts = new Intl.NumberFormat(locale).formatToParts(12345.6);
+  const decimalMark = parts.find((part) => part.type === "decimal")?.value ?? ".";
+  const formats = new Map<string, Intl.NumberFormat>();
+  const format = (value: number, decimals: number, signDisplay: "auto" | "exceptZero") => {
+    const key = `${decimals} ${signDisplay}`;
+    let found = formats.get(key);
+    if (!found) {
+      const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+      // "negative" would be the word for no minus before zero, but engines of 2021 do not know it.
+      found = new Intl.NumberFormat(locale, { ...digits, signDisplay });
+      formats.set(key, found);
+    }
+    const rounded = Number(value.toFixed(decimals)) || 0;
+    return found.format(rounded).replace("-", "\u2212");
+  };
+  return {
+    show: (value, decimals) => format(value, decimals, "auto"),
+    signed: (value, decimals) => format(value, decimals, "exceptZero"),
+    read: (text) => readNumber(text),
+    decimalMark,
+  };
+}
+
+/** Takes either decimal mark: nobody types thousands marks into a box for a shaft's weight. */
+function readNumber(text: string): number {
+  const plain = text.trim().replace("\u2212", "-").replace(",", ".");
+  return /^-?\d*\.?\d+$/.test(plain) ? Number(plain) : Number.NaN;
+}

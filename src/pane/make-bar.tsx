@@ -1,0 +1,51 @@
+import type { Session } from "../fitting/session.ts";
+import type { Host } from "../hosts/host.ts";
+import { type Making, useMaking } from "./use-making.ts";
+
+interface MakeBarProps {
+  readonly host: Host;
+  readonly session: Session | null;
+}
+
+/** The one button that everything leads to, always in sight, and what came of pressing it. */
+export function MakeBar({ host, session }: MakeBarProps) {
+  const { making, make, cancel } = useMaking(host);
+  const working = making.is === "working";
+  return (
+    <footer class="make">
+      <p role="status" class={making.is === "failed" ? "problem" : ""}>
+        {sentenceOf(making)}
+      </p>
+      {working && <progress aria-label="Sheets written" value={making.share} max={1} />}
+      <div class="buttons">
+        <button
+          type="button"
+          id="make-sheets"
+          class="primary"
+          disabled={session === null || working}
+          onClick={() => session && void make(session)}
+        >
+          Make the comparison sheets
+        </button>
+        {working && (
+          <button type="button" id="cancel-making" onClick={cancel}>
+            Cancel
+          </button>
+        )}
+      </div>
+    </footer>
+  );
+}
+
+function sentenceOf(making: Making): string {
+  switch (making.is) {
+    case "idle":
+      return "";
+    case "working":
+      return "Writing the sheets\u2026";
+    case "done":
+      return [`Added ${making.sheets.join(" and ")}.`, ...making.notes].join(" ");
+    case "failed":
+      return making.message;
+  }
+}

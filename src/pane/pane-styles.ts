@@ -1,0 +1,81 @@
+import { BUILD_COLORS } from "../sheets/palette.ts";
+import { BUILD_COLORS_DARK, DARK, HOUSE, LIGHT, SHARED } from "./theme.ts";
+
+/** The pane's styles as one text. Everything is inside `.bench`, so that the page around it stays as it is. */
+export function paneStyles(): string {
+  const light = variables({ ...LIGHT, ...HOUSE.light }, BUILD_COLORS);
+  const dark = variables({ ...DARK, ...HOUSE.dark }, BUILD_COLORS_DARK);
+  return `
+.bench{${light};${variables(SHARED, [])};color-scheme:light}
+@media (prefers-color-scheme:dark){.bench:not([data-theme=light]){${dark};color-scheme:dark}}
+.bench[data-theme=dark]{${dark};color-scheme:dark}
+@media (forced-colors:active){.bench.bench{${FORCED}}}
+${RULES}`;
+}
+
+function variables(values: Readonly<Record<string, string>>, builds: readonly string[]): string {
+  const named = Object.entries(values).map(([name, value]) => `--${name}:${value}`);
+  return [...named, ...builds.map((color, i) => `--build${i}:${color}`)].join(";");
+}
+
+/** With forced colours builds are told apart by shape alone. */
+const FORCED = [
+  "--surface:Canvas;--raised:Canvas;--ink:CanvasText;--quiet:CanvasText;--line:CanvasText;--edge:ButtonBorder",
+  "--accent:Highlight;--onAccent:HighlightText;--tint:Canvas;--warnInk:CanvasText;--warnFill:Canvas",
+  ...BUILD_COLORS.map((_, i) => `--build${i}:CanvasText`),
+].join(";");
+
+const RULES = `
+.bench,.bench *{box-sizing:border-box}
+.bench{background:var(--surface);color:var(--ink);font:var(--text)/1.4 var(--font);display:flex;flex-direction:column;min-height:100%;overflow-wrap:anywhere}
+.bench h1{font-size:var(--large);margin:0;color:var(--accent)}
+.bench h2{font-size:var(--text);margin:0;display:inline}
+.bench h3{font-size:var(--text);margin:12px 0 4px}
+.bench p{margin:0 0 8px}
+.bench header{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
+.bench main{flex:1}
+.bench .loading{padding:16px;color:var(--quiet)}
+.bench .section{border-bottom:1px solid var(--line)}
+.bench summary{padding:10px 12px;cursor:pointer;list-style-position:outside;margin-left:16px}
+.bench .brief{color:var(--quiet);font-size:var(--small);margin-left:8px}
+.bench .brief.alert{color:var(--warnInk);background:var(--warnFill);padding:1px 6px;border-radius:var(--corner)}
+.bench .body{padding:0 12px 12px}
+.bench .steps{margin:0 0 12px;padding-left:20px;color:var(--quiet)}
+.bench label,.bench caption{display:block;text-align:left;margin-bottom:4px;font-size:var(--small);color:var(--quiet)}
+.bench button,.bench input,.bench select,.bench textarea{font:inherit;color:inherit;background:var(--surface);border:1px solid var(--edge);border-radius:var(--corner);padding:5px 10px;min-height:32px;max-width:100%}
+.bench textarea{width:100%;font-family:ui-monospace,Consolas,monospace;font-size:var(--small);resize:vertical}
+.bench input:not([type=checkbox],[type=radio]){width:100%;min-width:0}
+.bench select{padding:4px 4px}
+.bench button{cursor:pointer;transition:background-color var(--quick) var(--ease)}
+.bench button:hover:not(:disabled){background:var(--tint)}
+.bench button:disabled{cursor:default;color:var(--quiet);border-style:dashed}
+.bench .primary{background:var(--accent);color:var(--onAccent);border-color:var(--accent);font-weight:600;flex:1}
+.bench .primary:hover:not(:disabled){background:var(--accent);filter:brightness(1.1)}
+.bench .primary:disabled{background:var(--raised)}
+.bench :focus-visible{outline:2px solid var(--accent);outline-offset:2px}
+.bench .buttons{display:flex;flex-wrap:wrap;gap:8px;margin:8px 0 0}
+.bench header .buttons{margin:0}
+.bench .row{display:flex;gap:8px}
+.bench .add{margin-top:12px}
+.bench .drop.over{outline:2px dashed var(--accent);outline-offset:4px}
+.bench .problem{color:var(--warnInk);background:var(--warnFill);padding:8px;border-radius:var(--corner);margin:8px 0}
+.bench .quiet{color:var(--quiet);font-size:var(--small)}
+.bench small{display:block;color:var(--quiet);font-size:var(--small);font-weight:400}
+.bench table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
+.bench th,.bench td{padding:4px 6px 4px 0;text-align:left;border-bottom:1px solid var(--line);vertical-align:top;font-weight:400}
+.bench thead th{font-weight:600}
+.bench .figures :is(td,thead th){text-align:right}
+.bench .figures tbody th{position:sticky;left:0;background:var(--surface)}
+.bench .columns select{width:100%}
+.bench .wide{overflow-x:auto}
+.bench .problems,.bench .plain{margin:0;padding-left:18px}
+.bench code{font-family:ui-monospace,Consolas,monospace;background:var(--raised);padding:0 4px;margin:0 4px}
+.bench .make{position:sticky;bottom:0;background:var(--surface);border-top:1px solid var(--line);padding:10px 12px}
+.bench .make .buttons{margin:0}
+.bench .make [role=status]{margin:0}
+.bench .make [role=status]:not(:empty){margin-bottom:8px}
+.bench progress{width:100%;accent-color:var(--accent)}
+@media (max-height:420px){.bench .make{position:static}}
+@media (prefers-reduced-motion:reduce){.bench *{transition:none!important}}
+@media (forced-colors:active){.bench .primary{forced-color-adjust:none}}
+`;

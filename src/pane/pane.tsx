@@ -1,0 +1,60 @@
+import { useMemo } from "preact/hooks";
+import type { Host } from "../hosts/host.ts";
+import { isProblem } from "../outcome/problem.ts";
+import { BringShots } from "./bring-shots.tsx";
+import { CheckReading } from "./check-reading.tsx";
+import { derive } from "./derive.ts";
+import { openDraft } from "./draft.ts";
+import { figuresFor } from "./figures.ts";
+import { Findings } from "./findings.tsx";
+import { MakeBar } from "./make-bar.tsx";
+import { PaneHead } from "./pane-head.tsx";
+import { readingBrief } from "./reading-brief.ts";
+import { Section } from "./section.tsx";
+import { useDesk } from "./use-desk.ts";
+
+interface PaneProps {
+  readonly host: Host;
+  readonly demo: boolean;
+}
+
+/** The whole pane on one screen: each part appears when there is something to show in it. */
+export function Pane({ host, demo }: PaneProps) {
+  const { desk, dispatch, ready } = useDesk(host, demo);
+  const figures = useMemo(() => figuresFor(), []);
+  if (!ready) return <p class="loading">Looking for what was kept here…</p>;
+  const draft = openDraft(desk.kept);
+  const { units } = desk.kept;
+  const derived = derive(draft, units);
+  const problem = isProblem(derived) ? derived : null;
+  const known = isProblem(derived) ? null : derived;
+  return (
+    <>
+      <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
+      <main>
+        <Section id="bring" title="Bring shots" startOpen>
+          {() => (
+            <BringShots key={draft.id} host={host} draft={draft} problem={problem} dispatch={dispatch} />
+          )}
+        </Section>
+        {known && (
+          <>
+            <Section
+              id="reading"
+              title="Check the reading"
+              startOpen={false}
+              brief={readingBrief(known.table)}
+              alert={known.table.problems.length > 0}
+            >
+              {() => <CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
+            </Section>
+            <Section id="findings" title="What they say" startOpen>
+              {() => <Findings derived={known} figures={figures} />}
+            </Section>
+          </>
+        )}
+      </main>
+      <MakeBar host={host} session={known?.session ?? null} />
+    </>
+  );
+}

@@ -1,0 +1,5 @@
+/** The day at this place as `yyyy-mm-dd`, not the day in Greenwich. */
+export function today(now = new Date()): string {
+  const two = (n: number) => String(n).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
