@@ -26,7 +26,12 @@ export function fileChart(chart: ChartPlan): SheetChart {
     legendEntries: chart.series.flatMap(({ unlisted }, idx) => (unlisted ? [{ idx, delete: true }] : [])),
     axes: {
       x: { ...fileAxis(chart.x), ...(scatter ? { crosses: "min" } : {}) },
-      y: { ...fileAxis(chart.y), ...(scatter ? { crosses: "min" } : {}), gridlines: { major: true } },
+      y: {
+        ...fileAxis(chart.y),
+        ...(scatter ? { crosses: "min" } : {}),
+        axisTitleRotation: -90,
+        gridlines: { major: true },
+      },
     },
     dispBlanksAs: "gap",
     chartSpaceFillColor: "#ffffff",
@@ -40,6 +45,8 @@ function fileAxis(axis: AxisPlan): FileAxis {
     axisTitleFontSize: 10,
     axisTitleColor: INK,
     labelColor: INK,
+    majorTickMark: "none",
+    minorTickMark: "none",
     numberFormat: { formatCode: axis.format, sourceLinked: false },
     scale: {
       ...(axis.least === undefined ? {} : { min: axis.least }),

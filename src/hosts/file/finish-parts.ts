@@ -4,8 +4,8 @@ import type { WorkbookPlan } from "../../sheets/plan.ts";
 const STYLES_PART = "xl/styles.xml";
 
 /**
- * Puts into a written file what the library has no word for: that points have no line between them, what charts are
- * called, and that text stays text when its cell is edited. A file
+ * Puts into a written file what the library has no word for: that points have no line between them, how faint the grid
+ * is, what charts are called, and that text stays text when its cell is edited. A file
  * that needs none of it is left as it is, since taking a long table apart and together again is slow.
  */
 export function finishParts(bytes: Uint8Array, plan: WorkbookPlan): Uint8Array {
@@ -17,7 +17,8 @@ export function finishParts(bytes: Uint8Array, plan: WorkbookPlan): Uint8Array {
       xml.replace(/name="Chart (\d+)"/g, (_, n) => `name="${attribute(sheet.charts[Number(n) - 1]!.name)}"`),
     );
   });
-  for (const path of Object.keys(parts)) if (path.startsWith("xl/charts/chart")) change(parts, path, noLines);
+  for (const path of Object.keys(parts))
+    if (path.startsWith("xl/charts/chart")) change(parts, path, finishChart);
   return zipSync(parts, { level: 6 });
 }
 
@@ -30,10 +31,16 @@ function hasKeptText(bytes: Uint8Array): boolean {
   return styles !== undefined && strFromU8(styles).includes('<protection hidden="1"/>');
 }
 
-/** See `scatterSeries`: an outline with a width and nothing in it. */
-function noLines(xml: string): string {
-  return xml.replace(/<a:ln w="(\d+)"\/>/g, '<a:ln w="$1"><a:noFill/></a:ln>');
+/** Takes the lines away that `scatterSeries` marked, keeps the others straight and the grid faint. */
+function finishChart(xml: string): string {
+  return xml
+    .replace(/<a:ln w="(\d+)"\/>/g, '<a:ln w="$1"><a:noFill/></a:ln>')
+    .replaceAll("</c:yVal>", '</c:yVal><c:smooth val="0"/>')
+    .replace("<c:majorGridlines/>", FAINT_GRID);
 }
+
+const FAINT_GRID =
+  '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="DDD9CC"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
 
 /** See `KEPT_AS_TEXT`. */
 function keepAsText(xml: string): string {
