@@ -1,53 +1,111 @@
 import { type Knots, STRIDE } from "./knots.ts";
 
 /**
- * Position along one axis between knot `index` and the next, `part` of the way in time: the polynomial of fifth degree
- * that meets place, velocity and acceleration at both ends. `axis` is 0, 1, 2 for x, y, z.
+ * One coordinate between two knots: the polynomial of fifth degree that meets place, velocity and acceleration at both
+ * ends. Set once a step, then asked many times.
  */
-export function placeBetween(knots: Knots, index: number, axis: number, part: number): number {
-  const d = knots.data;
-  const from = index * STRIDE;
-  const to = from + STRIDE;
-  const h = d[to]! - d[from]!;
-  const x0 = d[from + 1 + axis]!;
-  const first = h * d[from + 4 + axis]!;
-  const second = (h * h * d[from + 7 + axis]!) / 2;
-  const gap = d[to + 1 + axis]! - x0 - first - second;
-  const slope = h * d[to + 4 + axis]! - first - 2 * second;
-  const bend = h * h * d[to + 7 + axis]! - 2 * second;
-  const c3 = 10 * gap - 4 * slope + bend / 2;
-  const c4 = -15 * gap + 7 * slope - bend;
-  const c5 = 6 * gap - 3 * slope + bend / 2;
-  return x0 + part * (first + part * (second + part * (c3 + part * (c4 + part * c5))));
+export class StepCurve {
+  private h = 1;
+  private c0 = 0;
+  private c1 = 0;
+  private c2 = 0;
+  private c3 = 0;
+  private c4 = 0;
+  private c5 = 0;
+
+  /** Takes the step from knot `index` to the next; `axis` is 0, 1, 2 for x, y, z. */
+  set(knots: Knots, index: number, axis: number): this {
+    const d = knots.data;
+    const from = index * STRIDE;
+    const to = from + STRIDE;
+    const h = d[to]! - d[from]!;
+    const first = h * d[from + 4 + axis]!;
+    const second = (h * h * d[from + 7 + axis]!) / 2;
+    const gap = d[to + 1 + axis]! - d[from + 1 + axis]! - first - second;
+    const slope = h * d[to + 4 + axis]! - first - 2 * second;
+    const bend = h * h * d[to + 7 + axis]! - 2 * second;
+    this.h = h;
+    this.c0 = d[from + 1 + axis]!;
+    this.c1 = first;
+    this.c2 = second;
+    this.c3 = 10 * gap - 4 * slope + bend / 2;
+    this.c4 = -15 * gap + 7 * slope - bend;
+    this.c5 = 6 * gap - 3 * slope + bend / 2;
+    return this;
+  }
+
+  /** Where it is, `part` of the way in time. */
+  place(part: number): number {
+    return (
+      this.c0 + part * (this.c1 + part * (this.c2 + part * (this.c3 + part * (this.c4 + part * this.c5))))
+    );
+  }
+
+  /** Its velocity there. */
+  velocity(part: number): number {
+    const bent = 3 * this.c3 + part * (4 * this.c4 + part * 5 * this.c5);
+    return (this.c1 + part * (2 * this.c2 + part * bent)) / this.h;
+  }
+
+  /** Where in the step it stops rising, 0 to 1; 0 when it does not rise at the start, 1 when it rises to the end. */
+  top(): number {
+    if (this.c1 < 0 || (this.c1 === 0 && this.c2 <= 0)) return 0;
+    if (this.velocity(1) > 0) return 1;
+    return this.turningPoint(this.c1 === 0 ? 1e-6 : 0, 1);
+  }
+
+  /** Where between `from` and the end it falls through `level`, given that it does. Newton, kept in a bracket. */
+  fallThrough(level: number, from: number): number {
+    let low = from;
+    let high = 1;
+    let part = 1;
+    for (let turn = 0; turn < 80; turn += 1) {
+      const above = this.place(part) - level;
+      if (above > 0) low = part;
+      else high = part;
+      const next = part - above / (this.h * this.velocity(part));
+      const kept = next > low && next < high ? next : (low + high) / 2;
+      if (Math.abs(kept - part) < 1e-12) return kept;
+      part = kept;
+    }
+    return part;
+  }
+
+  /** Where the velocity passes from plus to minus between two places: regula falsi of the Illinois kind. */
+  private turningPoint(from: number, to: number): number {
+    let low = from;
+    let high = to;
+    let atLow = this.velocity(low);
+    let atHigh = this.velocity(high);
+    for (let round = 0; round < 60 && high - low > 1e-12; round += 1) {
+      const part = (low * atHigh - high * atLow) / (atHigh - atLow);
+      const velocity = this.velocity(part);
+      if (velocity === 0) return part;
+      if (velocity > 0) {
+        if (part - low < 1e-12) return part;
+        low = part;
+        atLow = velocity;
+        atHigh /= 2;
+      } else {
+        if (high - part < 1e-12) return part;
+        high = part;
+        atHigh = velocity;
+        atLow /= 2;
+      }
+    }
+    return low;
+  }
 }
 
-/** Velocity along one axis between two knots: the derivative of `placeBetween`. */
-export function velocityBetween(knots: Knots, index: number, axis: number, part: number): number {
-  const d = knots.data;
-  const from = index * STRIDE;
-  const to = from + STRIDE;
-  const h = d[to]! - d[from]!;
-  const first = h * d[from + 4 + axis]!;
-  const second = (h * h * d[from + 7 + axis]!) / 2;
-  const gap = d[to + 1 + axis]! - d[from + 1 + axis]! - first - second;
-  const slope = h * d[to + 4 + axis]! - first - 2 * second;
-  const bend = h * h * d[to + 7 + axis]! - 2 * second;
-  const c3 = 10 * gap - 4 * slope + bend / 2;
-  const c4 = -15 * gap + 7 * slope - bend;
-  const c5 = 6 * gap - 3 * slope + bend / 2;
-  return (first + part * (2 * second + part * (3 * c3 + part * (4 * c4 + part * 5 * c5)))) / h;
-}
-
-/** Spin between two knots, the cubic through both spins and their rates. */
+/** Spin between two knots: the cubic through both spins and their rates. */
 export function spinBetween(knots: Knots, index: number, part: number): number {
   const d = knots.data;
   const from = index * STRIDE;
   const to = from + STRIDE;
   const h = d[to]! - d[from]!;
-  const s0 = d[from + 10]!;
-  const s1 = d[to + 10]!;
-  const m0 = h * d[from + 11]!;
-  const m1 = h * d[to + 11]!;
-  const rise = s1 - s0;
-  return s0 + part * (m0 + part * (3 * rise - 2 * m0 - m1 + part * (m0 + m1 - 2 * rise)));
+  const atStart = d[from + 10]!;
+  const rise = d[to + 10]! - atStart;
+  const first = h * d[from + 11]!;
+  const last = h * d[to + 11]!;
+  return atStart + part * (first + part * (3 * rise - 2 * first - last + part * (first + last - 2 * rise)));
 }

@@ -1,16 +1,15 @@
 import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { Air } from "../air/air.ts";
 import { GRAVITY } from "../ball/ball.ts";
-import { EXTENDED_BEARMAN_HARVEY } from "../ball/bearman-harvey.ts";
 import type { CoefficientModel } from "../ball/coefficient-model.ts";
+import { EXTENDED_BEARMAN_HARVEY } from "../ball/extended-bearman-harvey.ts";
 import { firstProblem, within } from "../within.ts";
-import { placeBetween, spinBetween, velocityBetween } from "./between-knots.ts";
+import { StepCurve, spinBetween } from "./between-knots.ts";
 import { checkStrike } from "./check-strike.ts";
 import { Forces } from "./forces.ts";
 import { integrate } from "./integrate.ts";
 import { KNOT, Knots, STRIDE } from "./knots.ts";
 import type { Strike } from "./strike.ts";
-import { groundInStep, topOfStep } from "./turning-points.ts";
 
 /** Spin lost a radian a second of turning: d(spin)/dt = -2e-5 x spin x speed / radius. Source: Smits and Smith 1994. */
 export const SPIN_DECAY = 2e-5;
@@ -64,16 +63,19 @@ export function flyBall(strike: Strike, air: Air, options: FlightOptions = {}): 
   if (isProblem(knots)) return knots;
   const last = knots.count - 2;
   const ground = options.ground ?? 0;
-  const part = groundInStep(knots, last, topOfStep(knots, last), ground);
-  const vx = velocityBetween(knots, last, 0, part);
-  const vy = velocityBetween(knots, last, 1, part);
-  const vz = velocityBetween(knots, last, 2, part);
+  along.set(knots, last, 0);
+  upward.set(knots, last, 1);
+  across.set(knots, last, 2);
+  const part = upward.fallThrough(ground, upward.top());
+  const vx = along.velocity(part);
+  const vy = upward.velocity(part);
+  const vz = across.velocity(part);
   const level = Math.sqrt(vx * vx + vz * vz);
   const from = knots.data[last * STRIDE]!;
   const outsideShare = shareOutside(knots);
   return {
-    carry: placeBetween(knots, last, 0, part),
-    offline: placeBetween(knots, last, 2, part),
+    carry: along.place(part),
+    offline: across.place(part),
     height: highest(knots),
     landingAngle: (Math.atan2(-vy, level) * 180) / Math.PI,
     time: from + part * (knots.data[(last + 1) * STRIDE]! - from),
@@ -85,23 +87,27 @@ export function flyBall(strike: Strike, air: Air, options: FlightOptions = {}): 
 }
 
 const forces = new Forces();
+const STILL = { along: 0, across: 0 };
 const shared = new Knots();
 const start = new Float64Array(4);
+const along = new StepCurve();
+const upward = new StepCurve();
+const across = new StepCurve();
 
 /** Runs the flight and answers its steps, in an object that the next flight uses again. */
 export function fly(strike: Strike, air: Air, options: FlightOptions): Outcome<Knots> {
   const ground = options.ground ?? 0;
-  const { along = 0, across = 0 } = options.wind ?? {};
+  const wind = options.wind ?? STILL;
   const problem = firstProblem(
     checkStrike(strike, air),
     within("ground height", ground, -200, 200, "m"),
-    within("wind along", along, -60, 60, "m/s"),
-    within("wind across", across, -60, 60, "m/s"),
+    within("wind along", wind.along, -60, 60, "m/s"),
+    within("wind across", wind.across, -60, 60, "m/s"),
   );
   if (problem) return problem;
   setForces(strike, air, options);
-  forces.windAlong = along;
-  forces.windAcross = across;
+  forces.windAlong = wind.along;
+  forces.windAcross = wind.across;
   const ending = integrate(forces, start, ground, 60, options.tolerance ?? TOLERANCE, shared);
   if (ending === "landed") return shared;
   return unavailable(
@@ -136,7 +142,8 @@ function highest(knots: Knots): number {
   for (let index = 0; index < knots.count - 1; index += 1) {
     const from = index * STRIDE;
     if (knots.data[from + KNOT.vy]! < 0 || knots.data[from + STRIDE + KNOT.vy]! > 0) continue;
-    height = Math.max(height, placeBetween(knots, index, 1, topOfStep(knots, index)));
+    upward.set(knots, index, 1);
+    height = Math.max(height, upward.place(upward.top()));
   }
   return height;
 }

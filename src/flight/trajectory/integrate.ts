@@ -1,8 +1,7 @@
-import { placeBetween } from "./between-knots.ts";
+import { StepCurve } from "./between-knots.ts";
 import { DormandPrinceStep } from "./dormand-prince.ts";
 import type { Forces } from "./forces.ts";
 import { KNOT, type Knots, STRIDE } from "./knots.ts";
-import { topOfStep } from "./turning-points.ts";
 
 /** How an integration ended. `tooLong`: still in the air at the time limit, or more steps than any flight needs. */
 export type Ending = "landed" | "neverReached" | "tooLong";
@@ -11,6 +10,7 @@ const MOST_STEPS = 20_000;
 const FIRST_STEP = 0.05;
 const step = new DormandPrinceStep();
 const here = new Float64Array(7);
+const upward = new StepCurve();
 
 /**
  * Flies a ball from the origin until it comes down on `ground` (m above the origin) or `limit` seconds are over, and
@@ -70,6 +70,6 @@ function endingOf(knots: Knots, ground: number): Ending | undefined {
   const to = (knots.count - 1) * STRIDE;
   if (knots.data[to + KNOT.y]! >= ground || knots.data[to + KNOT.vy]! >= 0) return undefined;
   const last = knots.count - 2;
-  const top = placeBetween(knots, last, 1, topOfStep(knots, last));
-  return top >= ground ? "landed" : "neverReached";
+  upward.set(knots, last, 1);
+  return upward.place(upward.top()) >= ground ? "landed" : "neverReached";
 }
