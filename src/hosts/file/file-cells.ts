@@ -41,6 +41,8 @@ export function fileCells(sheet: SheetPlan): FileCells {
       for (const [j, value] of values.entries()) put(value, row, block.column + j, line);
     });
   }
+  // The library forgets the heights of rows below the last cell.
+  for (const { row, rows: height } of sheet.heights) rows[row + height - 1] ??= [];
   for (const { row, column, text } of sheet.notes) change(row, column, { comment: { text: fileText(text) } });
   return { rows: Array.from(rows, (line) => line ?? []), columnStyles, cells };
 
