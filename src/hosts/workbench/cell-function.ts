@@ -8,8 +8,10 @@ import {
   NumberValueObject,
   StringValueObject,
 } from "@univerjs/preset-sheets-core";
+import type { CatalogueEntry } from "../../functions/catalogue.ts";
+import type { Cell } from "../../functions/cell.ts";
 import { isProblem } from "../../outcome/problem.ts";
-import { type Answer, type CatalogueEntry, NAMESPACE } from "./catalogue-entry.ts";
+import { NAMESPACE } from "./namespace.ts";
 
 /** Where a cell stands, and why there is no figure in it. */
 export type Explain = (sheetId: string, row: number, column: number, why: string) => void;
@@ -33,7 +35,7 @@ export function cellFunction(entry: CatalogueEntry, explain: Explain): CellFunct
       const answer = entry.run(...cells);
       const first = (Array.isArray(answer) ? answer.flat() : [answer]).find(isProblem);
       explain(this.subUnitId ?? "", this.row, this.column, first?.message ?? "");
-      return Array.isArray(answer) ? arrayOf(answer) : valueOf(answer as Answer);
+      return Array.isArray(answer) ? arrayOf(answer) : objectOf(answer as Cell);
     }
   }
   return [CellFunctionOfOurs, `${NAMESPACE}.${entry.id}`];
@@ -49,22 +51,25 @@ function rawCells(given: BaseValueObject): unknown {
   return rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : rows;
 }
 
-function rawCell(value: BaseValueObject | null | undefined | void): unknown {
+function rawCell(value: ReturnType<ArrayValueObject["get"]>): unknown {
   if (!value || value.isNull()) return null;
   return value.isError() ? value : value.getValue();
 }
 
-function valueOf(answer: Answer): BaseValueObject {
+function objectOf(answer: Cell): BaseValueObject {
   if (isProblem(answer)) {
-    return ErrorValueObject.create(answer.kind === "invalid" ? ErrorType.VALUE : ErrorType.NA, answer.message);
+    return ErrorValueObject.create(
+      answer.kind === "invalid" ? ErrorType.VALUE : ErrorType.NA,
+      answer.message,
+    );
   }
   if (typeof answer === "number") return NumberValueObject.create(answer);
   return typeof answer === "boolean" ? BooleanValueObject.create(answer) : StringValueObject.create(answer);
 }
 
-function arrayOf(answers: readonly (readonly Answer[])[]): ArrayValueObject {
+function arrayOf(answers: readonly (readonly Cell[])[]): ArrayValueObject {
   return ArrayValueObject.create({
-    calculateValueList: answers.map((row) => row.map(valueOf)),
+    calculateValueList: answers.map((row) => row.map(objectOf)),
     rowCount: answers.length,
     columnCount: answers[0]?.length ?? 0,
     unitId: "",

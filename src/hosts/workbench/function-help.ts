@@ -1,5 +1,6 @@
 import { FunctionType, type IFunctionInfo } from "@univerjs/preset-sheets-core";
-import { type CatalogueEntry, NAMESPACE } from "./catalogue-entry.ts";
+import type { CatalogueEntry } from "../../functions/catalogue.ts";
+import { NAMESPACE } from "./namespace.ts";
 
 /** What functions.json says of a function; made from its doc comment, and the spreadsheet's help too. */
 export interface FunctionMetadata {

@@ -1,4 +1,4 @@
-import { LocaleType, LogLevel, Univer, mergeLocales } from "@univerjs/core";
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import conditionsEnglish from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
@@ -20,8 +20,10 @@ import "@univerjs/preset-sheets-note/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
 import type { CellFunction } from "./cell-function.ts";
 
-/** The grid as the rest of this folder speaks to it. */
+/** The grid, its workbook and a sheet, as the rest of this folder speaks to them. */
 export type Grid = FUniver;
+export type Workbook = NonNullable<ReturnType<Grid["getActiveWorkbook"]>>;
+export type Sheet = NonNullable<ReturnType<Workbook["getSheetByName"]>>;
 
 export interface GridSetup {
   readonly functions: readonly CellFunction[];
@@ -33,7 +35,7 @@ export interface GridSetup {
  * Puts an open spreadsheet grid into the element, with one empty sheet. The packages' own umbrella does the same
  * in as many lines, but brings two dozen packages with it.
  */
-export function createGrid(container: HTMLElement, { functions, help, dark }: GridSetup): Grid {
+export function createGrid(container: HTMLElement, { functions, help, dark }: GridSetup): [Grid, Workbook] {
   const univer = new Univer({
     darkMode: dark,
     locale: LocaleType.EN_US,
@@ -52,6 +54,7 @@ export function createGrid(container: HTMLElement, { functions, help, dark }: Gr
   const presets = [
     UniverSheetsCorePreset({
       container,
+      ribbonType: "simple",
       formula: { function: [...functions], description: [...help] },
       // Text that looks like a number is text on purpose here; no mark, no pop-up.
       sheets: { disableForceStringAlert: true, disableForceStringMark: true },
@@ -67,6 +70,5 @@ export function createGrid(container: HTMLElement, { functions, help, dark }: Gr
     else univer.registerPlugin(plugin);
   }
   const grid = FUniver.newAPI(univer);
-  grid.createWorkbook({ id: "workbook", name: "Workbook" });
-  return grid;
+  return [grid, grid.createWorkbook({ id: "workbook", name: "Workbook" })];
 }

@@ -1,15 +1,54 @@
 import "./page.css";
-import type { CatalogueEntry } from "./catalogue-entry.ts";
+import { CATALOGUE } from "../../functions/catalogue.ts";
+import { mountPane } from "../../pane/mount.tsx";
 import { cellFunction } from "./cell-function.ts";
-import { functionHelp } from "./function-help.ts";
+import { keepChartsCurrent } from "./chart-pictures.ts";
+import { type FunctionMetadata, functionHelp } from "./function-help.ts";
 import { createGrid } from "./grid.ts";
+import { workbenchHost } from "./host.ts";
+import { planOfGrid } from "./plan-of-grid.ts";
+import type { Memory } from "./remembered.ts";
+import { saveButton } from "./save-button.ts";
+import { showWhy } from "./show-why.ts";
 
-const CATALOGUE: CatalogueEntry[] = [{id: "SWINGWEIGHT", least: 2, most: 3, run: () => "D8.9"}];
-const place = document.querySelector<HTMLElement>("#grid")!;
-place.textContent = "";
-const grid = createGrid(place, {
-  functions: CATALOGUE.map((entry) => cellFunction(entry, () => {})),
-  help: functionHelp(CATALOGUE, []),
-  dark: matchMedia("(prefers-color-scheme: dark)").matches,
-});
-Object.assign(globalThis, { workbench: { grid } });
+await openPage();
+
+async function openPage(): Promise<void> {
+  const place = document.querySelector<HTMLElement>("#grid")!;
+  const help = functionHelp(CATALOGUE, await metadata());
+  const why = showWhy(document.querySelector<HTMLElement>("#why")!);
+  place.replaceChildren();
+  const [grid, workbook] = createGrid(place, {
+    functions: CATALOGUE.map((entry) => cellFunction(entry, why.explain)),
+    help,
+    dark: matchMedia("(prefers-color-scheme: dark)").matches,
+  });
+  why.follow(grid, workbook);
+  const memory: Memory = new Map();
+  keepChartsCurrent(grid, workbook, memory);
+  const host = workbenchHost(grid, workbook, memory, browserStore());
+  saveButton(document.querySelector<HTMLButtonElement>("#save")!, () => planOfGrid(workbook, memory));
+  mountPane(document.querySelector<HTMLElement>("#pane")!, host, { demo: true });
+  // For the tests, and for the curious who open the browser's console.
+  Object.assign(globalThis, {
+    workbench: { grid, workbook, host, plan: () => planOfGrid(workbook, memory) },
+  });
+}
+
+/** Help for the functions is a comfort: where it cannot be had, the page opens without. */
+async function metadata(): Promise<readonly FunctionMetadata[]> {
+  try {
+    return (await (await fetch("functions.json")).json()).functions;
+  } catch {
+    return [];
+  }
+}
+
+/** Some browsers throw at the mere mention. */
+function browserStore(): Storage | null {
+  try {
+    return globalThis.localStorage;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,29 @@
+import type { SheetPlan } from "../../sheets/plan.ts";
+import { GREEN, PAPER } from "../../sheets/styles.ts";
+import type { Sheet, Workbook } from "./grid.ts";
+import { gridRange } from "./grid-range.ts";
+import { readCells } from "./read-cells.ts";
+
+const THEME = "bench";
+
+/** Tables with filter buttons and bands in the house colours. Throws where the grid refuses one. */
+export async function addTables(workbook: Workbook, sheet: Sheet, plan: SheetPlan): Promise<void> {
+  if (plan.tables.length > 0 && !workbook.getRegisteredRangeThemes().includes(THEME)) {
+    const heading = { bg: { rgb: GREEN }, cl: { rgb: "#ffffff" }, bl: 1 };
+    const bands = { firstRowStyle: { bg: { rgb: "#ffffff" } }, secondRowStyle: { bg: { rgb: PAPER } } };
+    workbook.registerRangeTheme(workbook.createRangeThemeStyle(THEME, { headerRowStyle: heading, ...bands }));
+  }
+  for (const { name, area } of plan.tables) {
+    const headings = readCells(sheet, { ...area, rows: 1 })[0] ?? [];
+    const columns = headings.map((heading, i) => ({
+      id: `${name}-${i}`,
+      displayName: String(heading ?? ""),
+    }));
+    const added = await workbook.addTable(sheet.getSheetId(), name, gridRange(area), name, {
+      tableStyleId: THEME,
+      showHeader: true,
+      columns: columns as never,
+    });
+    if (!added) throw new Error(`the grid refused the table ${name}`);
+  }
+}

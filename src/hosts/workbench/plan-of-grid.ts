@@ -1,0 +1,88 @@
+import type { IStyleData } from "@univerjs/core";
+import type { Area, CellValue, SheetPlan, StyleName, WorkbookPlan } from "../../sheets/plan.ts";
+import { houseLook } from "./cell-look.ts";
+import type { Sheet, Workbook } from "./grid.ts";
+import { areaOf } from "./grid-range.ts";
+import { columnCharacters, rowPoints } from "./measures.ts";
+import { namedArea } from "./named-area.ts";
+import { NAMESPACE } from "./namespace.ts";
+import { planOfRules } from "./plan-of-rules.ts";
+import { type ReadCell, readCells, spills, usedArea } from "./read-cells.ts";
+import type { Memory } from "./remembered.ts";
+
+/**
+ * The workbook as it stands in the grid, whoever wrote it, as a plan: what a file can be made of. Looks become the
+ * nearest house look. Cells that call our own functions, or that spill, become their values, for a reader of the
+ * file may not have the functions.
+ */
+export function planOfGrid(workbook: Workbook, memory: Memory): WorkbookPlan {
+  return {
+    sheets: workbook.getSheets().map((sheet) => planOfSheet(sheet, memory)),
+    names: workbook
+      .getDefinedNames()
+      .flatMap((name) => namedArea(name.getName(), name.getFormulaOrRefString())),
+    active: workbook.getActiveSheet().getSheetName(),
+  };
+}
+
+function planOfSheet(sheet: Sheet, memory: Memory): SheetPlan {
+  const used = usedArea(sheet);
+  const remembered = memory.get(sheet.getSheetId());
+  const config = sheet.getSheet().getConfig();
+  const { xSplit, ySplit } = sheet.getFreeze();
+  return {
+    name: sheet.getSheetName(),
+    hidden: sheet.isSheetHidden(),
+    blocks: [{ row: 0, column: 0, cells: cellsOf(sheet, used) }],
+    ...looks(sheet, used),
+    widths: Object.entries(config.columnData).flatMap(([column, data]) =>
+      data?.w === undefined ? [] : [{ column: +column, columns: 1, characters: columnCharacters(data.w) }],
+    ),
+    // A height that the grid chose to fit its text (`ia` is not 0) is left to whoever opens the file.
+    heights: Object.entries(config.rowData).flatMap(([row, data]) =>
+      data?.h === undefined || data.ia !== 0 ? [] : [{ row: +row, rows: 1, points: rowPoints(data.h) }],
+    ),
+    merges: config.mergeData.map((range) => areaOf(range)),
+    ...(xSplit + ySplit > 0 && { frozen: { rows: ySplit, columns: xSplit } }),
+    tables: sheet.getSubTableInfos().map(({ name, range }) => ({ name, area: areaOf(range) })),
+    ...planOfRules(sheet),
+    charts: remembered?.charts ?? [],
+    notes: sheet.getNotes().map(({ row, col, note }) => ({ row, column: col, text: note })),
+    ...(remembered?.print && { print: remembered.print }),
+  };
+}
+
+function cellsOf(sheet: Sheet, used: Area): CellValue[][] {
+  const formulas = sheet.getRange(0, 0, used.rows, used.columns).getFormulas();
+  const spilled = spills(sheet);
+  return readCells(sheet, used).map((line, row) =>
+    line.map((value, column) => {
+      const formula = formulas[row]?.[column];
+      return formula && !spilled?.[row]?.[column] ? formulaCell(formula, value) : value;
+    }),
+  );
+}
+
+function formulaCell(formula: string, value: ReadCell): CellValue {
+  const ours = formula.toUpperCase().includes(`${NAMESPACE}.`);
+  return ours ? value : { formula: formula.replace(/^=/, ""), value: value ?? "" };
+}
+
+function looks(sheet: Sheet, used: Area): Pick<SheetPlan, "styles" | "formats"> {
+  const styles: { area: Area; style: StyleName }[] = [];
+  const formats: { area: Area; format: string }[] = [];
+  const workbook = sheet.getWorkbook();
+  sheet
+    .getRange(0, 0, used.rows, used.columns)
+    .getCellDatas()
+    .forEach((line, row) => {
+      line.forEach((cell, column) => {
+        const area = { row, column, rows: 1, columns: 1 };
+        const look = workbook.getStyles().get(cell?.s) as IStyleData | undefined;
+        const style = houseLook(look);
+        if (style) styles.push({ area, style });
+        if (look?.n?.pattern) formats.push({ area, format: look.n.pattern });
+      });
+    });
+  return { styles, formats };
+}
