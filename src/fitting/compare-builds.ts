@@ -22,6 +22,9 @@ export interface BuildDifference {
   /** 95 % limits by Welch; null where either build has fewer than two shots or nothing varies. */
   readonly low: number | null;
   readonly high: number | null;
+  /** Welch's degrees of freedom and the standard error of the difference; null where the limits are. */
+  readonly df: number | null;
+  readonly standardError: number | null;
 }
 
 export interface Comparison {
@@ -74,17 +77,20 @@ function differenceIn(
   const a = build.metrics.get(key);
   const b = baseline.metrics.get(key);
   if (!a || !b) return [];
-  const limits = welch(
+  const found = welch(
     buildValues(session.table, build.name, key),
     buildValues(session.table, baseline.name, key),
   );
+  const limits = isProblem(found) ? null : found;
   return [
     {
       build: build.name,
       metric: key,
       difference: a.mean - b.mean,
-      low: isProblem(limits) ? null : limits.low,
-      high: isProblem(limits) ? null : limits.high,
+      low: limits?.low ?? null,
+      high: limits?.high ?? null,
+      df: limits?.df ?? null,
+      standardError: limits?.standardError ?? null,
     },
   ];
 }

@@ -11,8 +11,7 @@ export const NOTHING_TAKEN: Taken = { sheets: [], names: [] };
 const LONGEST_SHEET_NAME = 31;
 
 /** Characters that no spreadsheet takes in a sheet's name, and control characters, which none shows. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-const FORBIDDEN = /[\\/?*[\]:\u0000-\u001f\u007f]/g;
+const FORBIDDEN = /[\\/?*[\]:\p{Cc}]/gu;
 
 /**
  * The wished name where it is free, else the first of "Shots 2", "Shots 3" and so on that is. Forbidden characters

@@ -1,0 +1,46 @@
+import { isProblem } from "../outcome/problem.ts";
+import { type MetricKey, metricOf } from "../shots/metrics.ts";
+import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
+import { convert } from "../units/convert.ts";
+import type { BuildDifference, Comparison } from "./compare-builds.ts";
+import type { Session } from "./session.ts";
+
+/**
+ * What the figures say of carry, build by build, in words a player follows. Three shots rarely prove anything, so a
+ * difference whose limits reach across nothing is called too close to call, with the limits beside it.
+ */
+export function plainSentences(session: Session, comparison: Comparison): string[] {
+  const key: MetricKey = "carry";
+  const changes = comparison.differences.filter((change) => change.metric === key);
+  if (changes.length === 0) {
+    return ["There is no carry to compare: the table needs a carry column and at least two builds."];
+  }
+  return changes.map((change) => sentenceOn(change, comparison.baseline, session.units));
+}
+
+function sentenceOn(change: BuildDifference, baseline: string, units: UnitSet): string {
+  const { build, difference, low, high } = change;
+  const shown = (value: number) => shownFigure(value, change.metric, units);
+  if (low === null || high === null) {
+    return `${build} carried ${shown(Math.abs(difference))} ${direction(difference)} than ${baseline}, but with so few shots nobody can say how sure that is: hit at least two with each.`;
+  }
+  if (low <= 0 && high >= 0) {
+    return `${build} and ${baseline} are too close to call on carry: the difference may be anything from ${shown(-low)} shorter to ${shown(high)} longer.`;
+  }
+  const [near, far] = difference > 0 ? [low, high] : [-high, -low];
+  return `${build} carried ${shown(Math.abs(difference))} ${direction(difference)} than ${baseline}; the true difference is most likely between ${shown(near)} and ${shown(far)}.`;
+}
+
+function direction(difference: number): string {
+  return difference >= 0 ? "farther" : "shorter";
+}
+
+/** A figure with its unit, to the digits that the mean of a few shots carries: whole yards, whole degrees. */
+export function shownFigure(value: number, key: MetricKey, units: UnitSet): string {
+  const metric = metricOf(key);
+  const unit = displayUnit(metric, units);
+  const converted = convert(value, metric.unit, unit);
+  const figure = isProblem(converted) ? value : converted;
+  const rounded = Math.abs(figure) < 1 ? figure.toFixed(1) : figure.toFixed(0);
+  return unit === "" ? rounded : `${rounded} ${unit}`;
+}

@@ -1,0 +1,69 @@
+import { parseArgs } from "node:util";
+import { GOALS, type Goal } from "../../fitting/session.ts";
+import { invalid, type Outcome } from "../../outcome/problem.ts";
+import type { UnitSet } from "../../shots/unit-set.ts";
+
+export const USAGE =
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric]";
+
+export interface CommandLine {
+  /** A file to read, `-` for standard input, null for the demo session. */
+  readonly file: string | null;
+  readonly out: string | null;
+  readonly json: boolean;
+  readonly baseline: string | null;
+  readonly goal: Goal | null;
+  readonly units: UnitSet;
+  readonly help: boolean;
+}
+
+/** What was typed behind `npm run compare --`. One sentence says what is wrong with it, where something is. */
+export function readCommandLine(words: readonly string[]): Outcome<CommandLine> {
+  let found: ReturnType<typeof parse>;
+  try {
+    found = parse(words);
+  } catch (refused) {
+    return invalid(`${(refused as Error).message.split(". ")[0]}. Usage: ${USAGE}`);
+  }
+  const { values, positionals } = found;
+  if (positionals.length > 1) {
+    return invalid(
+      `One file at a time: found ${positionals.map((word) => `"${word}"`).join(" and ")}. Usage: ${USAGE}`,
+    );
+  }
+  const goal = values.goal?.toLowerCase();
+  if (goal !== undefined && !GOALS.some((one) => one === goal)) {
+    return invalid(`--goal is "${values.goal}"; it should be one of ${GOALS.join(", ")}.`);
+  }
+  const units = values.units?.toLowerCase() ?? "us";
+  if (units !== "us" && units !== "metric") {
+    return invalid(`--units is "${values.units}"; it should be us or metric.`);
+  }
+  if (values.out !== undefined && !/\.xlsx$/i.test(values.out)) {
+    return invalid(`--out is "${values.out}"; it should be the name of a workbook that ends in .xlsx.`);
+  }
+  return {
+    file: positionals[0] ?? null,
+    out: values.out ?? null,
+    json: values.json ?? false,
+    baseline: values.baseline ?? null,
+    goal: (goal as Goal | undefined) ?? null,
+    units,
+    help: values.help ?? false,
+  };
+}
+
+function parse(words: readonly string[]) {
+  return parseArgs({
+    args: [...words],
+    allowPositionals: true,
+    options: {
+      out: { type: "string" },
+      json: { type: "boolean" },
+      baseline: { type: "string" },
+      goal: { type: "string" },
+      units: { type: "string" },
+      help: { type: "boolean", short: "h" },
+    },
+  });
+}

@@ -1,0 +1,105 @@
+import { type BuildSummary, type Comparison, compareBuilds } from "../../fitting/compare-builds.ts";
+import { plainSentences } from "../../fitting/plain-sentences.ts";
+import type { Session } from "../../fitting/session.ts";
+import { displaySession, unitText } from "../../sheets/display-session.ts";
+import { METRICS, type Metric } from "../../shots/metrics.ts";
+
+/** Spaces, and whatever could move the cursor of a terminal. */
+const UNPRINTABLE = /[\s\p{Cc}]+/u;
+
+/** Columns of a terminal that the table must fit. */
+export const WIDEST = 100;
+const LABEL = 22;
+const CELL = 17;
+
+/** The comparison as plain text, at most 100 columns wide: words first, then averages, builds beside each other. */
+export function printComparison(session: Session): string {
+  const shown = compareBuilds(displaySession(session));
+  const facts = [session.title, session.player, session.date, session.place].filter((part) => part !== "");
+  return [
+    ...wrap(facts.join(" · ")),
+    "",
+    ...plainSentences(session, compareBuilds(session)).flatMap((sentence) => wrap(sentence)),
+    "",
+    ...averages(session, shown),
+    ...remarks(session),
+    "",
+  ].join("\n");
+}
+
+/** Averages with their 95 % limits, four builds a block, so that any number of builds fits. */
+function averages(session: Session, comparison: Comparison): string[] {
+  const perBlock = Math.floor((WIDEST - LABEL) / CELL);
+  const lines: string[] = ["Mean ± 95 % limits (SD)"];
+  for (let from = 0; from < comparison.builds.length; from += perBlock) {
+    const builds = comparison.builds.slice(from, from + perBlock);
+    lines.push(
+      row(
+        "",
+        builds.map((build) => clip(build.name, CELL - 1)),
+      ),
+    );
+    lines.push(
+      row(
+        "Shots kept",
+        builds.map((build) => `${build.kept} of ${build.shots}`),
+      ),
+    );
+    for (const metric of METRICS) {
+      if (!builds.some((build) => build.metrics.has(metric.key))) continue;
+      const unit = unitText(metric, session.units);
+      const label = unit === "" ? metric.label : `${metric.label}, ${unit}`;
+      lines.push(
+        row(
+          label,
+          builds.map((build) => figure(build, metric)),
+        ),
+      );
+    }
+    lines.push("");
+  }
+  return lines;
+}
+
+function figure(build: BuildSummary, metric: Metric): string {
+  const figures = build.metrics.get(metric.key);
+  if (!figures) return "";
+  const { mean, sd, high } = figures;
+  if (sd === null || high === null) return mean.toFixed(metric.decimals);
+  return `${mean.toFixed(metric.decimals)} ±${(high - mean).toFixed(metric.decimals)} (${sd.toFixed(metric.decimals)})`;
+}
+
+function remarks(session: Session): string[] {
+  const { problems, skipped, notes } = session.table;
+  return [
+    ...notes.flatMap((note) => wrap(note)),
+    ...skipped.flatMap(({ row: at, reason }) => wrap(`Row ${at} left out: ${reason}`)),
+    ...problems.flatMap(({ message }) => wrap(message)),
+  ];
+}
+
+function row(label: string, cells: readonly string[]): string {
+  return (clip(label, LABEL - 1).padEnd(LABEL) + cells.map((cell) => cell.padEnd(CELL)).join("")).trimEnd();
+}
+
+function clip(text: string, width: number): string {
+  const letters = [...text.replace(/\s+/g, " ")];
+  return letters.length > width ? `${letters.slice(0, width - 1).join("")}…` : letters.join("");
+}
+
+/** Breaks a sentence at spaces, so that no line is wider than a terminal. */
+function wrap(text: string): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(UNPRINTABLE)) {
+    for (let rest = word; rest !== ""; rest = rest.slice(WIDEST)) {
+      const piece = rest.slice(0, WIDEST);
+      if (line !== "" && line.length + 1 + piece.length > WIDEST) {
+        lines.push(line);
+        line = "";
+      }
+      line = line === "" ? piece : `${line} ${piece}`;
+    }
+  }
+  return [...lines, line];
+}

@@ -1,0 +1,40 @@
+import { compareBuilds } from "../fitting/compare-builds.ts";
+import { plainSentences } from "../fitting/plain-sentences.ts";
+import type { Session } from "../fitting/session.ts";
+import { proposeOutliers } from "../shots/screening.ts";
+import { comparisonSheets } from "./comparison-sheet.ts";
+import { displaySession } from "./display-session.ts";
+import { freeAreaName, freeSheetName, type Taken } from "./free-names.ts";
+import type { WorkbookPlan } from "./plan.ts";
+import { remarksOf } from "./remarks.ts";
+import { shotsLayout } from "./shots-layout.ts";
+import { shotsSheet } from "./shots-sheet.ts";
+import { workingsLayout } from "./workings-sheet.ts";
+
+/**
+ * The sheets of a session: Comparison, Shots and, out of sight, Workings. Their names are free in the workbook they
+ * are meant for. `made` is the moment, as text, that written sentences carry.
+ */
+export function comparisonWorkbook(session: Session, taken: Taken, made: string): WorkbookPlan {
+  const shown = displaySession(session);
+  const names: string[] = [];
+  for (const wish of ["Comparison", "Shots", "Workings"])
+    names.push(freeSheetName(wish, [...taken.sheets, ...names]));
+  const [comparisonName, shotsName, workingsName] = names as [string, string, string];
+  const shots = shotsLayout(shown, shotsName);
+  const workings = workingsLayout(shown, shots, workingsName);
+  const comparison = compareBuilds(shown);
+  const words = plainSentences(session, compareBuilds(session));
+  const [comparisonPlan, workingsPlan] = comparisonSheets(
+    shown,
+    comparison,
+    shots,
+    workings,
+    comparisonName,
+    words,
+    made,
+  );
+  const remarks = remarksOf(session, proposeOutliers(session.table));
+  const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), remarks);
+  return { sheets: [comparisonPlan, shotsPlan, workingsPlan], names: [], active: comparisonName };
+}

@@ -1,0 +1,44 @@
+import type { Session } from "../fitting/session.ts";
+import { isProblem } from "../outcome/problem.ts";
+import { type Metric, type MetricKey, metricOf } from "../shots/metrics.ts";
+import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
+import { factor } from "../units/factor.ts";
+
+/**
+ * The session with every figure in the units that are shown, so that what a sheet holds is what a person reads and
+ * formulas need no conversions. In yards and miles an hour nothing changes.
+ */
+export function displaySession(session: Session): Session {
+  if (session.units === "us") return session;
+  const values = new Map<MetricKey, Float64Array>();
+  for (const [key, column] of session.table.values) {
+    const shown = showing(metricOf(key), session.units);
+    values.set(key, column.map(shown));
+  }
+  return { ...session, table: { ...session.table, values } };
+}
+
+/** Turns a figure as it is kept inside into the unit it is shown in. */
+export function showing(metric: Metric, units: UnitSet): (value: number) => number {
+  const found = factor(metric.unit, displayUnit(metric, units));
+  if (metric.unit === displayUnit(metric, units) || isProblem(found)) return (value) => value;
+  return (value) => (value * found.times) / found.over;
+}
+
+/** A column heading with its unit: "Carry (yd)". */
+export function headingOf(metric: Metric, units: UnitSet): string {
+  const unit = unitText(metric, units);
+  return unit === "" ? metric.label : `${metric.label} (${unit})`;
+}
+
+/** A unit as it stands beside figures: degrees as a sign. */
+export function unitText(metric: Metric, units: UnitSet): string {
+  const unit = displayUnit(metric, units);
+  return unit === "degrees" ? "°" : unit;
+}
+
+/** Decimals that the figures carry, as a number format. */
+export function numberFormat(decimals: number, signed = false): string {
+  const plain = decimals === 0 ? "0" : `0.${"0".repeat(decimals)}`;
+  return signed ? `+${plain};-${plain};${plain}` : plain;
+}

@@ -1,0 +1,17 @@
+import type { Session } from "../fitting/session.ts";
+
+/** Sentences for the Remark column: what contradicts itself in a row of the pasted text, shot by shot. */
+export function remarksOf(
+  session: Session,
+  far: readonly { readonly index: number; readonly message: string }[],
+): Map<number, string> {
+  const { table } = session;
+  const byRow = new Map<number, number>(table.row.map((row, index) => [row, index]));
+  const remarks = new Map<number, string>();
+  const add = (index: number | undefined, text: string) => {
+    if (index !== undefined) remarks.set(index, [remarks.get(index), text].filter(Boolean).join(" "));
+  };
+  for (const problem of table.problems) add(byRow.get(problem.row), problem.message);
+  for (const { index, message } of far) add(index, message);
+  return remarks;
+}
