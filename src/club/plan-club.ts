@@ -1,0 +1,106 @@
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { type AssembledClub, assembleClub } from "./assemble-club.ts";
+import { checkLength } from "./check-length.ts";
+import { checkNumbers } from "./check-number.ts";
+import type { ClubParts } from "./club-parts.ts";
+import type { ClubTarget } from "./club-target.ts";
+import { type CutShaft, cutShaft } from "./cut-shaft.ts";
+import { loftChange } from "./loft-change.ts";
+import { pendulumPeriod } from "./pendulum.ts";
+import type { SetClub } from "./set-request.ts";
+import { weightFor } from "./weight-for.ts";
+
+/** One club of a set, worked out. */
+export interface PlannedClub {
+  readonly club: string;
+  readonly length: number;
+  readonly loft?: number;
+  readonly lie?: number;
+  readonly target: ClubTarget;
+  /** Target weight of the raw shaft, in grams. */
+  readonly shaftWeight: number;
+  readonly cut: CutShaft;
+  /** Head weight that brings the club to its target, in grams. */
+  readonly headWeight: number;
+  /** Grams the head on hand lacks; negative where it is too heavy. */
+  readonly toAdd?: number;
+  /** Degrees to bend the head on hand. */
+  readonly loftChange?: number;
+  readonly lieChange?: number;
+  /** Bounce after bending for loft. */
+  readonly bounce?: number;
+  /** Seconds on the pendulum, hung at the butt. */
+  readonly period?: number;
+  readonly parts: ClubParts;
+  readonly built: AssembledClub;
+  /** What the bench must know before it starts. */
+  readonly warnings: readonly string[];
+}
+
+/** Works one club out: the head it needs, the cuts, the bends and the warnings. `bare`: its parts without a head. */
+export function planClub(
+  club: SetClub,
+  bare: ClubParts,
+  target: ClubTarget,
+  bendLimit?: number,
+): Outcome<PlannedClub> {
+  const problem = checkClub(club);
+  if (problem) return problem;
+  const cut = cutShaft(bare.shaft, bare.trims);
+  if (isProblem(cut)) return cut;
+  const headWeight = weightFor(bare, { kind: "head" }, target);
+  if (isProblem(headWeight)) return headWeight;
+  const parts = { ...bare, head: { ...bare.head, weight: headWeight } };
+  const built = assembleClub(parts);
+  if (isProblem(built)) return built;
+  const rule = checkLength(club.length, club.putter);
+  if (isProblem(rule)) return rule;
+  const { loft, lie, headLoft, headLie } = club;
+  const toAdd = club.head === undefined ? undefined : headWeight - club.head;
+  const bend =
+    loft === undefined || headLoft === undefined ? undefined : loftChange(headLoft, loft, club.bounce ?? 0);
+  if (isProblem(bend)) return bend;
+  const lieChange = lie === undefined || headLie === undefined ? undefined : lie - headLie;
+  const period = pendulumPeriod(built.weight, built.balance, built.inertiaButt);
+  const warnings = [...cut.warnings];
+  if (!rule.conforms) warnings.push(rule.message);
+  if (toAdd !== undefined && toAdd < 0) {
+    warnings.push(`The head is ${(-toAdd).toFixed(1)} g too heavy; take a lighter one, or another target.`);
+  }
+  for (const [name, change] of [["loft", bend?.change] as const, ["lie", lieChange] as const]) {
+    if (bendLimit !== undefined && change !== undefined && Math.abs(change) > bendLimit) {
+      warnings.push(
+        `Bending ${name} by ${Number(change.toFixed(2))} degrees passes the maker's limit of ${bendLimit}.`,
+      );
+    }
+  }
+  return {
+    club: club.club,
+    length: club.length,
+    loft,
+    lie,
+    target,
+    shaftWeight: bare.shaft.weight,
+    cut,
+    headWeight,
+    toAdd,
+    loftChange: bend?.change,
+    lieChange,
+    bounce: club.bounce === undefined ? undefined : (bend?.bounce ?? club.bounce),
+    period: isProblem(period) ? undefined : period,
+    parts,
+    built,
+    warnings,
+  };
+}
+
+function checkClub(club: SetClub) {
+  return checkNumbers([
+    [club.loft ?? 0, { name: "loft", unit: "degrees", least: -15, greatest: 90 }],
+    [club.lie ?? 60, { name: "lie", unit: "degrees", least: 0, greatest: 90 }],
+    [club.headLie ?? 60, { name: "head lie", unit: "degrees", least: 0, greatest: 90 }],
+    [club.bounce ?? 0, { name: "bounce", unit: "degrees", least: -30, greatest: 45 }],
+    [club.head ?? 1, { name: "head", unit: "grams", least: 0, above: true }],
+    [club.bore ?? 0, { name: "bore", unit: "inches", least: 0 }],
+  ]);
+}

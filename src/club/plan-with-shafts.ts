@@ -1,0 +1,26 @@
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import type { SetPlan } from "./plan-set.ts";
+import { type ShaftSorting, type SortOptions, sortShafts } from "./sort-shafts.ts";
+import { swingweightDrift } from "./swingweight-drift.ts";
+
+/** A set's shafts chosen from the bin, and where that takes its swingweights. */
+export interface SetSorting extends ShaftSorting {
+  /** Swingweight points a club with the planned head and the chosen shaft, in the set's order. */
+  readonly drift: readonly number[];
+}
+
+/** Gives the measured raw shafts of a bin to the clubs of a plan; see `sortShafts`. */
+export function planWithShafts(
+  plan: SetPlan,
+  bin: readonly number[],
+  options: SortOptions = {},
+): Outcome<SetSorting> {
+  const targets = plan.clubs.map((club) => club.shaftWeight);
+  const sorting = sortShafts(bin, targets, options);
+  if (isProblem(sorting)) return sorting;
+  const drift = swingweightDrift(
+    plan.clubs.map((club) => club.parts),
+    sorting.choices.map((choice) => choice.weight),
+  );
+  return isProblem(drift) ? drift : { ...sorting, drift };
+}

@@ -1,0 +1,136 @@
+import { invalid, isProblem, type Outcome, type Problem } from "../outcome/problem.ts";
+import { pointsOfCode } from "./points-of-code.ts";
+import { setFileNumber } from "./set-file-number.ts";
+import type { SetRequest, SetTolerances } from "./set-request.ts";
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/** What the lines above the table have said so far. */
+export type SetFileDraft = Writable<Partial<Omit<SetRequest, "clubs">>>;
+
+const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total"] as const;
+
+/** The cells as figures, blank ones at the end left out. */
+function figures(name: string, cells: readonly string[]): Outcome<number[]> {
+  const answer: number[] = [];
+  const last = cells.findLastIndex((cell) => cell.trim() !== "");
+  for (const cell of cells.slice(0, last + 1)) {
+    const figure = setFileNumber(name, cell);
+    if (isProblem(figure)) return figure;
+    answer.push(figure);
+  }
+  return answer.length > 0 ? answer : invalid(`${name} has no figure; it should have one behind it.`);
+}
+
+/** A line that takes figures and keeps them. */
+function line(name: string, keep: (draft: SetFileDraft, numbers: [number, ...number[]]) => void) {
+  return (draft: SetFileDraft, cells: readonly string[]): Problem | undefined => {
+    const numbers = figures(name, cells);
+    if (isProblem(numbers)) return numbers;
+    keep(draft, numbers as [number, ...number[]]);
+  };
+}
+
+function target(draft: SetFileDraft, [kind = "", first = "", second = "", third = ""]: readonly string[]) {
+  const word = kind.trim().toLowerCase();
+  if (word === "swingweight") {
+    const points = pointsOfCode(first);
+    if (isProblem(points)) return points;
+    const step = second.trim() === "" ? 0 : setFileNumber("target step", second);
+    if (isProblem(step)) return step;
+    const reference = third.trim() === "" ? undefined : third.trim();
+    draft.target = { kind: "swingweight", code: first.trim(), step, ...(reference ? { reference } : {}) };
+    return undefined;
+  }
+  if (word === "inertia") {
+    const inertia = setFileNumber("target inertia", first);
+    if (isProblem(inertia)) return inertia;
+    draft.target = { kind: "inertia", inertia };
+    return undefined;
+  }
+  if (word === "inertia of") {
+    draft.target = { kind: "inertia of", reference: first.trim(), code: second.trim() };
+    return undefined;
+  }
+  return invalid(`target is "${kind.trim()}"; it should be swingweight, inertia or inertia of.`);
+}
+
+function shafts(draft: SetFileDraft, cells: readonly string[]) {
+  const [first = "", second = "", third = ""] = cells;
+  if (first.trim().toLowerCase() === "list") {
+    const weights = figures("shafts", cells.slice(1));
+    if (isProblem(weights)) return weights;
+    draft.shafts = { kind: "list", weights };
+    return undefined;
+  }
+  const numbers = figures("shafts", second.trim() === "" ? [first] : [first, second]);
+  if (isProblem(numbers)) return numbers;
+  const reference = third.trim();
+  draft.shafts = {
+    kind: "steps",
+    weight: numbers[0]!,
+    step: numbers[1] ?? 0,
+    ...(reference ? { reference } : {}),
+  };
+  return undefined;
+}
+
+function tolerance(draft: SetFileDraft, [name = "", value]: readonly string[]) {
+  const word = name.trim().toLowerCase();
+  const key = tolerances.find((each) => each === word);
+  if (!key)
+    return invalid(`tolerance is of "${name.trim()}"; it should be of one of: ${tolerances.join(", ")}.`);
+  const figure = setFileNumber(`tolerance ${key}`, value);
+  if (isProblem(figure)) return figure;
+  if (figure < 0) return invalid(`tolerance ${key} is ${figure}; it should be 0 or more.`);
+  const kept: SetTolerances = { ...draft.tolerances, [key]: figure };
+  draft.tolerances = kept;
+  return undefined;
+}
+
+function blank(draft: SetFileDraft, more: SetRequest["shaftBlank"]) {
+  const limits = { ...draft.shaftBlank?.limits, ...more?.limits };
+  draft.shaftBlank = { ...draft.shaftBlank, ...more, limits };
+}
+
+/** What each line above the table does, by its first word; the cells are those behind it. */
+export const setFileLines: Readonly<
+  Record<string, (draft: SetFileDraft, cells: readonly string[]) => Problem | undefined>
+> = {
+  set: (draft, [name = ""]) => {
+    draft.name = name.trim();
+    return undefined;
+  },
+  target,
+  shafts,
+  tolerance,
+  grip: line("grip", (draft, [weight, length, balance]) => {
+    draft.grip = { weight, length, balance };
+  }),
+  ferrule: line("ferrule", (draft, [weight]) => {
+    draft.ferrule = weight;
+  }),
+  epoxy: line("epoxy", (draft, [weight]) => {
+    draft.epoxy = weight;
+  }),
+  "bend limit": line("bend limit", (draft, [degrees]) => {
+    draft.bendLimit = degrees;
+  }),
+  "balance share": line("balance share", (draft, [balanceShare]) => blank(draft, { balanceShare })),
+  "most tip trim": line("most tip trim", (draft, [tip]) => blank(draft, { limits: { tip } })),
+  "most butt trim": line("most butt trim", (draft, [butt]) => blank(draft, { limits: { butt } })),
+  "least cut length": line("least cut length", (draft, [cutLength]) =>
+    blank(draft, { limits: { cutLength } }),
+  ),
+  bin: line("bin", (draft, weights) => {
+    draft.bin = [...(draft.bin ?? []), ...weights];
+  }),
+  tip: (draft, [kind = ""]) => {
+    const tipKind = kind.trim().toLowerCase();
+    if (tipKind !== "parallel" && tipKind !== "taper") {
+      return invalid(`tip is "${kind.trim()}"; it should be parallel or taper.`);
+    }
+    blank(draft, { tipKind });
+    return undefined;
+  },
+};
