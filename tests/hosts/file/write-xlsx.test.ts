@@ -1,10 +1,13 @@
+import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
+import { readXlsx } from "hucre";
 import { describe, expect, test } from "vitest";
 import { writeXlsx } from "../../../src/hosts/file/write-xlsx.ts";
 import { isProblem } from "../../../src/outcome/problem.ts";
 import type { WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { contentsOfPlan } from "../../contents-of-plan.ts";
-import { samplePlan } from "../../sheets/sample-plan.ts";
+import { planOfCells } from "../../sheets/plan-of-cells.ts";
+import { AWKWARD_TEXTS, samplePlan } from "../../sheets/sample-plan.ts";
 import { contentsOfXlsx } from "./contents-of-xlsx.ts";
 
 async function written(plan: WorkbookPlan): Promise<Uint8Array> {
@@ -13,8 +16,108 @@ async function written(plan: WorkbookPlan): Promise<Uint8Array> {
   return bytes;
 }
 
+function part(bytes: Uint8Array, path: string): string {
+  return strFromU8(unzipSync(bytes)[path]!);
+}
+
+/** What no part of a file may hold. Source: XML 1.0, 2.2. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const FORBIDDEN = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/;
+
 describe("writeXlsx", () => {
   test("holds everything that the sample plan asks for", async () => {
     expect(await contentsOfXlsx(await written(samplePlan()))).toEqual(contentsOfPlan(samplePlan()));
+  });
+
+  test("keeps a look that is painted over a part of another", async () => {
+    const area = (row: number, column: number, rows: number, columns: number) => ({
+      row,
+      column,
+      rows,
+      columns,
+    });
+    const plan = planOfCells(
+      [
+        [null, 2, 3],
+        [4, null, 6],
+        [7, 8, 9],
+        [null, null, 1],
+      ],
+      {
+        styles: [
+          { area: area(0, 0, 3, 2), style: "input" },
+          { area: area(1, 1, 5, 3), style: "warning" },
+          { area: area(2, 0, 1, 2), style: "plain" },
+        ],
+        formats: [
+          { area: area(0, 1, 3, 1), format: "0.00" },
+          { area: area(1, 1, 1, 1), format: "General" },
+        ],
+      },
+    );
+    expect(await contentsOfXlsx(await written(plan))).toEqual(contentsOfPlan(plan));
+  });
+
+  test("writes a sheet without cells, and cells far from the first", async () => {
+    const empty = planOfCells([]);
+    expect(await contentsOfXlsx(await written(empty))).toEqual(contentsOfPlan(empty));
+    const far = planOfCells([["here"]], { blocks: [{ row: 40, column: 30, cells: [["here", 1]] }] });
+    expect(await contentsOfXlsx(await written(far))).toEqual(contentsOfPlan(far));
+  });
+
+  test("makes no formula of text, and marks text that an edit would turn into one", async () => {
+    const bytes = await written(planOfCells(AWKWARD_TEXTS.map((text) => [text])));
+    const sheet = part(bytes, "xl/worksheets/sheet1.xml");
+    expect(sheet).not.toContain("<f>");
+    expect(sheet).not.toContain('t="e"');
+    const kept = part(bytes, "xl/styles.xml").split("<cellXfs")[1]!.split("<xf ").slice(1);
+    const quoted = kept.findIndex((style) => style.includes('quotePrefix="1"'));
+    for (const place of ["A1", "A2", "A3", "A4", "A9", "A10"]) {
+      expect(sheet).toMatch(new RegExp(`<c r="${place}"[^>]* s="${quoted}"`));
+    }
+    expect(sheet).toMatch(/<c r="A5" t="s"><v>/);
+  });
+
+  test("gives back any text as it was, control characters and escapes included", async () => {
+    const character = fc.oneof(
+      fc.string({ unit: "binary", maxLength: 6 }),
+      fc.constantFrom(
+        "_x0041_",
+        "_x005F_",
+        "_",
+        "x000D_",
+        "\r",
+        "\u0000",
+        "\uFFFE",
+        "\uFFFF",
+        "&amp;",
+        "]]>",
+        " ",
+      ),
+    );
+    const text = fc.array(character, { maxLength: 6 }).map((pieces) => pieces.join(""));
+    const texts = fc.sample(text, { numRuns: 3000, seed: 7 }).filter((one) => one !== "");
+    const bytes = await written(planOfCells(texts.map((one) => [one])));
+    const { sheets } = await readXlsx(bytes);
+    expect(sheets[0]!.rows.map((row) => row[0])).toEqual(texts);
+    expect(part(bytes, "xl/sharedStrings.xml")).not.toMatch(FORBIDDEN);
+  });
+
+  test("keeps every bit of a number", async () => {
+    const numbers = [0.1 + 0.2, 1 / 3, 5e-324, Number.MAX_VALUE, -1e-7, 123456789012345.67];
+    const { sheets } = await readXlsx(await written(planOfCells([numbers])));
+    expect(sheets[0]!.rows[0]).toEqual(numbers);
+  });
+
+  test("quotes the sheet's name in the area and the rows to print", async () => {
+    const workbook = part(await written(samplePlan()), "xl/workbook.xml");
+    expect(workbook).toContain(">'Player''s comparison'!$A$1:$L$52</definedName>");
+    expect(workbook).toContain(">'Player''s comparison'!$1:$2</definedName>");
+  });
+
+  test("draws no lines between points, and straight ones where it draws them", async () => {
+    const chart = part(await written(samplePlan()), "xl/charts/chart1.xml");
+    expect(chart.match(/<a:noFill\/>/g)).toHaveLength(3);
+    expect(chart.match(/<c:smooth val="0"\/>/g)).toHaveLength(6);
   });
 });

@@ -1,0 +1,26 @@
+import type { CellValue, SheetPlan, WorkbookPlan } from "../../src/sheets/plan.ts";
+
+/** A plan of one sheet, "Cells", with these cells from A1 on and whatever else is given. */
+export function planOfCells(
+  cells: readonly (readonly CellValue[])[],
+  more: Partial<SheetPlan> = {},
+): WorkbookPlan {
+  const sheet: SheetPlan = {
+    name: "Cells",
+    blocks: [{ row: 0, column: 0, cells }],
+    styles: [],
+    formats: [],
+    widths: [],
+    heights: [],
+    merges: [],
+    tables: [],
+    ticks: [],
+    validations: [],
+    conditions: [],
+    charts: [],
+    notes: [],
+    hidden: false,
+    ...more,
+  };
+  return { sheets: [sheet], names: [], active: sheet.name };
+}
