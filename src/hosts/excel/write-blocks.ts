@@ -1,0 +1,66 @@
+import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { CALL, type Step } from "./step.ts";
+
+/** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
+const PIECE_BYTES = 500_000;
+
+type Entry = string | number | boolean | null;
+
+/** Values, and formulas that need nothing but cells and names. */
+export function writeBlocks(sheet: SheetPlan): Step[] {
+  return sheet.blocks.flatMap((block) =>
+    pieces(sheet.name, block, (value) => (namesTable(value) ? null : entryOf(value))),
+  );
+}
+
+/** Formulas that name tables, which must stand before the spreadsheet takes these. */
+export function writeTableFormulas(sheet: SheetPlan): Step[] {
+  return sheet.blocks
+    .filter(({ cells }) => cells.some((row) => row.some(namesTable)))
+    .flatMap((block) => pieces(sheet.name, block, (value) => (namesTable(value) ? entryOf(value) : null)));
+}
+
+/**
+ * A cell as the spreadsheet takes it for an entry. Every text goes in behind an apostrophe, which the spreadsheet
+ * takes off again: so "=x", "007", "TRUE" and "Jan 5" stay the texts they are. `null` leaves a cell alone.
+ */
+export function entryOf(value: CellValue): Entry {
+  if (typeof value === "string") return value === "" ? null : `'${value}`;
+  return typeof value === "object" && value !== null ? `=${value.formula}` : value;
+}
+
+function namesTable(value: CellValue): boolean {
+  return typeof value === "object" && value !== null && /\w\[/.test(value.formula);
+}
+
+function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry): Step[] {
+  const steps: Step[] = [];
+  const columns = block.cells[0]?.length ?? 0;
+  let rows: Entry[][] = [];
+  let bytes = 0;
+  const finish = (next: number) => {
+    const written = rows;
+    if (written.length === 0 || columns === 0) return;
+    const area = { row: next - written.length, column: block.column, rows: written.length, columns };
+    steps.push({
+      bytes: bytes + CALL,
+      queue: (desk) => {
+        desk.range(sheet, area).formulas = written;
+      },
+    });
+    rows = [];
+    bytes = 0;
+  };
+  for (const [i, cells] of block.cells.entries()) {
+    const row = cells.map(turn);
+    rows.push(row);
+    bytes += byteLength(JSON.stringify(row)) + 1;
+    if (bytes > PIECE_BYTES) finish(block.row + i + 1);
+  }
+  finish(block.row + block.cells.length);
+  return steps;
+}
+
+const encoder = new TextEncoder();
+
+const byteLength = (text: string) => encoder.encode(text).length;

@@ -1,0 +1,85 @@
+import { invalid, type Outcome, type Problem, unavailable } from "../../outcome/problem.ts";
+import type { WorkbookPlan } from "../../sheets/plan.ts";
+import type { Run, Written } from "../host.ts";
+import { excelProblem } from "./excel-problem.ts";
+import { packSteps } from "./pack-steps.ts";
+import { planSteps } from "./plan-steps.ts";
+import { RUN_OPTIONS } from "./run-excel.ts";
+import { readStanding, type Standing } from "./standing.ts";
+import { deskOf, type Step } from "./step.ts";
+import { FLOOR, supports } from "./supports.ts";
+import { takeAway } from "./take-away.ts";
+
+/**
+ * Writes a plan as new sheets. One request looks at what stands, one writes as much as a request may hold, and the
+ * library sends one to tidy up; only a workbook of more than some 20,000 shots takes more. When any of it fails or
+ * is stopped, the sheets and names written so far go again.
+ */
+export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<Outcome<Written>> {
+  if (!supports(FLOOR)) {
+    return unavailable(`This spreadsheet is too old to be written to: it lacks the set ExcelApi ${FLOOR}.`);
+  }
+  let before: Standing | undefined;
+  try {
+    const { steps, notes } = planSteps(plan);
+    const refused = await Excel.run(RUN_OPTIONS, async (context): Promise<Problem | undefined> => {
+      const standing = await readStanding(context);
+      const clash = firstClash(plan, standing);
+      if (clash) return clash;
+      before = standing;
+      await sendSteps(context, steps, run);
+      return undefined;
+    });
+    return refused ?? { sheets: plan.sheets.map(({ name }) => name), notes };
+  } catch (error) {
+    const gone = before === undefined || (await takeAway(plan, before));
+    const then = gone
+      ? "The workbook is as it was."
+      : `Not all that was written could be taken away again; delete ${listed(plan)} by hand.`;
+    return error instanceof Stopped ? unavailable(`Stopped. ${then}`) : excelProblem(error, then);
+  }
+}
+
+/** The user stopped the work. */
+class Stopped extends Error {}
+
+async function sendSteps(context: Excel.RequestContext, steps: readonly Step[], run: Run): Promise<void> {
+  const total = steps.reduce((sum, { bytes }) => sum + bytes, 0);
+  let done = 0;
+  for (const request of packSteps(steps)) {
+    if (run.signal?.aborted) throw new Stopped();
+    context.application.suspendApiCalculationUntilNextSync();
+    context.application.suspendScreenUpdatingUntilNextSync();
+    const desk = deskOf(context.workbook);
+    for (const step of request) {
+      step.queue(desk);
+      done += step.bytes;
+    }
+    await context.sync();
+    run.progress?.(done / total);
+  }
+}
+
+function firstClash(plan: WorkbookPlan, { sheets, names, tables }: Standing): Problem | undefined {
+  const sheet = shared(
+    plan.sheets,
+    sheets.map(({ name }) => name),
+  );
+  if (sheet)
+    return invalid(`The workbook already has a sheet called "${sheet}"; a new one needs another name.`);
+  const planned = [...plan.names, ...plan.sheets.flatMap((one) => one.tables)];
+  const name = shared(planned, [...names, ...tables]);
+  if (name)
+    return invalid(`The workbook already has a table or name "${name}"; a new one needs another name.`);
+  return undefined;
+}
+
+function shared(
+  planned: readonly { readonly name: string }[],
+  standing: readonly string[],
+): string | undefined {
+  const taken = new Set(standing.map((name) => name.toLowerCase()));
+  return planned.find(({ name }) => taken.has(name.toLowerCase()))?.name;
+}
+
+const listed = (plan: WorkbookPlan) => plan.sheets.map(({ name }) => `"${name}"`).join(", ");

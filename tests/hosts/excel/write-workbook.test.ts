@@ -1,0 +1,139 @@
+import { describe, expect, test } from "vitest";
+import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import { contentsOfPlan } from "../../contents-of-plan.ts";
+import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
+import { removeNewerMembers } from "../../office-host/newer-members.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import { watchMembers } from "../../office-host/stray-members.ts";
+import { samplePlan } from "../../sheets/sample-plan.ts";
+import type { WorkbookContents } from "../../workbook-contents.ts";
+
+/** Without what this host cannot show: nothing calculates in it, and the service keeps no description of a chart. */
+function comparable(contents: WorkbookContents): WorkbookContents {
+  return {
+    ...contents,
+    sheets: contents.sheets.map((sheet) => ({
+      ...sheet,
+      cells: Object.fromEntries(
+        Object.entries(sheet.cells).map(([name, { value, ...cell }]) => [
+          name,
+          cell.formula === undefined && value !== undefined ? { ...cell, value } : cell,
+        ]),
+      ),
+      charts: sheet.charts.map((chart) => ({ ...chart, alt: "" })),
+    })),
+  };
+}
+
+const expected = comparable(contentsOfPlan(samplePlan()));
+const isNew = (name: string) => name !== "Sheet1";
+const NO_CHART_TEXT = "The spreadsheet lets no add-in describe a chart for those who do not see it.";
+const NO_BOXES = "This spreadsheet has no tick boxes; choose TRUE or FALSE from the list in the cell.";
+
+describe("a plan written through the true client library", () => {
+  test("holds everything the plan asks for, cell by cell and chart by chart", async () => {
+    const { workbook } = officeHost();
+    expect(await excelHost().write(samplePlan())).toEqual({
+      sheets: ["Player's comparison", "Shots & more", "Limits"],
+      notes: [NO_CHART_TEXT],
+    });
+    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+  });
+
+  test("takes two syncs and the library's own tidying up", async () => {
+    const { requests } = officeHost();
+    await excelHost().write(samplePlan());
+    expect(requests).toHaveLength(3);
+  });
+
+  test("puts no member on an object that the library does not know", async () => {
+    officeHost();
+    const strays = watchMembers();
+    await excelHost().write(samplePlan());
+    expect(strays()).toEqual([]);
+  });
+
+  test("leaves the sheets that stood before as they were", async () => {
+    const { workbook } = officeHost();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Sheet1").getRange("A1:B1").formulas = [["'mine", "=A1"]];
+      await context.sync();
+    });
+    const before = structuredClone(workbook.sheets[0]);
+    await excelHost().write(samplePlan());
+    expect(workbook.sheets[0]).toEqual(before);
+  });
+});
+
+describe("an older spreadsheet", () => {
+  test("of ExcelApi 1.17 gets lists for tick boxes and comments for notes, and says so", async () => {
+    const { workbook } = officeHost("1.17");
+    expect(await excelHost().write(samplePlan())).toMatchObject({
+      notes: [
+        NO_BOXES,
+        NO_CHART_TEXT,
+        "The explanations on single cells were written as comments in your name.",
+      ],
+    });
+    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+    expect(workbook.sheets[1]!.comments.size).toBe(1);
+  });
+
+  test("of ExcelApi 1.9 gets everything but the notes", async () => {
+    const { workbook } = officeHost("1.9");
+    const written = await excelHost().write(samplePlan());
+    expect(written).toMatchObject({
+      notes: [
+        NO_BOXES,
+        NO_CHART_TEXT,
+        "This spreadsheet takes no notes from add-ins; the explanations on single cells were left out.",
+      ],
+    });
+    const { sheets } = comparable(contentsOfOfficeHost(workbook, isNew));
+    const noteless = structuredClone(expected.sheets).map((sheet) => {
+      for (const cell of Object.values(sheet.cells)) Reflect.deleteProperty(cell, "note");
+      return sheet;
+    });
+    expect(sheets).toEqual(noteless);
+  });
+
+  test("of ExcelApi 1.8 is told that it is too old and sent nothing", async () => {
+    const { requests } = officeHost("1.8");
+    expect(await excelHost().write(samplePlan())).toMatchObject({ kind: "unavailable" });
+    expect(requests).toEqual([]);
+  });
+
+  test("that promises a set which the loaded library lacks gets the same fallbacks", async () => {
+    const { workbook } = officeHost("1.20");
+    removeNewerMembers();
+    const strays = watchMembers();
+    await excelHost().write(samplePlan());
+    expect(strays()).toEqual([]);
+    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+  });
+});
+
+describe("names that are taken", () => {
+  test("are read in one request: sheets, tables and named areas", async () => {
+    const { requests } = officeHost();
+    await excelHost().write(samplePlan());
+    requests.length = 0;
+    expect(await excelHost().taken()).toEqual({
+      sheets: ["Sheet1", "Player's comparison", "Shots & more", "Limits"],
+      names: ["Kept_carry", "Shots_1"],
+    });
+    expect(requests).toHaveLength(1);
+  });
+
+  test("stop a plan before anything is written", async () => {
+    const { workbook } = officeHost();
+    await excelHost().write(samplePlan());
+    const before = structuredClone(workbook);
+    expect(await excelHost().write(samplePlan())).toEqual({
+      kind: "invalid",
+      message:
+        'The workbook already has a sheet called "Player\'s comparison"; a new one needs another name.',
+    });
+    expect({ ...workbook, last: 0 }).toEqual({ ...before, last: 0 });
+  });
+});

@@ -1,0 +1,84 @@
+import { between, bound, colour, flag, oneOf, type Shape, text } from "./shapes.ts";
+
+const FONT: Shape = { scalars: { Bold: flag, Color: colour, Size: between(1, 409), Italic: flag } };
+
+const LINE: Shape = {
+  scalars: {
+    Color: colour,
+    LineStyle: oneOf("None", "Continuous", "Dash", "DashDot", "DashDotDot", "Dot", "Grey25", "RoundDot"),
+    Weight: between(0, 100),
+  },
+};
+
+const FILL: Shape = {
+  methods: {
+    SetSolidColor: (store, color) => store.set("Color", color),
+    Clear: (store) => store.set("Color", ""),
+  },
+};
+
+const TITLE: Shape = {
+  scalars: { Text: text, Visible: flag },
+  children: { Format: { children: { Font: FONT } } },
+};
+
+const AXIS: Shape = {
+  scalars: {
+    Minimum: bound,
+    Maximum: bound,
+    MajorUnit: bound,
+    NumberFormat: text,
+    LinkNumberFormat: flag,
+    TickLabelPosition: oneOf("NextToAxis", "High", "Low", "None"),
+    Position: oneOf("Automatic", "Minimum", "Maximum", "Custom"),
+    Visible: flag,
+  },
+  children: {
+    Title: TITLE,
+    MajorGridlines: { scalars: { Visible: flag }, children: { Format: { children: { Line: LINE } } } },
+    Format: { children: { Line: LINE, Font: FONT } },
+  },
+};
+
+const CHART_TYPES = [
+  "XYScatter",
+  "XYScatterLines",
+  "XYScatterLinesNoMarkers",
+  "ColumnClustered",
+  "BarClustered",
+  "Line",
+];
+
+/** `Chart`, less its series and its place. */
+export const CHART: Shape = {
+  scalars: { Name: text, ChartType: oneOf(...CHART_TYPES), PlotVisibleOnly: flag },
+  children: {
+    Title: TITLE,
+    Axes: { children: { CategoryAxis: AXIS, ValueAxis: AXIS } },
+    Format: { children: { Fill: FILL, Font: FONT } },
+  },
+};
+
+export const LEGEND: Shape = {
+  scalars: { Visible: flag, Position: oneOf("Top", "Bottom", "Left", "Right", "Corner"), Overlay: flag },
+  children: { Format: { children: { Font: FONT } } },
+};
+
+export const LEGEND_ENTRY: Shape = { scalars: { Visible: flag } };
+
+/** `ChartSeries`, less its cells. */
+export const SERIES: Shape = {
+  scalars: {
+    Name: text,
+    ChartType: oneOf(...CHART_TYPES),
+    MarkerSize: between(2, 72),
+    MarkerStyle: oneOf(
+      ...["Automatic", "None", "Square", "Diamond", "Triangle", "X", "Star", "Dot", "Dash", "Circle", "Plus"],
+    ),
+    MarkerBackgroundColor: colour,
+    MarkerForegroundColor: colour,
+    Smooth: flag,
+    GapWidth: between(0, 500),
+  },
+  children: { Format: { children: { Fill: FILL, Line: LINE } } },
+};
