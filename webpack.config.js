@@ -27,7 +27,11 @@ function build(name, entry, folder, plugins) {
     plugins,
     mode: "production",
     output: { path: absolute(folder), filename: "[name].js", chunkFilename: "[name].js" },
-    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    resolve: {
+      extensions: [".ts", ".tsx", ".js"],
+      // A number library tries out by eval what the browser can do; the pages forbid it, so let it fail quietly.
+      alias: { "@stdlib/utils-eval": false },
+    },
     experiments: { css: true },
     module: {
       rules: [

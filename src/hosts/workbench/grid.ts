@@ -10,8 +10,9 @@ import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
 import drawingEnglish from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import noteEnglish from "@univerjs/preset-sheets-note/locales/en-US";
-import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
+import { UniverSheetsTablePreset, UniverSheetsTableUIPlugin } from "@univerjs/preset-sheets-table";
 import tableEnglish from "@univerjs/preset-sheets-table/locales/en-US";
+import { greenTheme } from "@univerjs/themes";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
@@ -37,6 +38,7 @@ export interface GridSetup {
  */
 export function createGrid(container: HTMLElement, { functions, help, dark }: GridSetup): [Grid, Workbook] {
   const univer = new Univer({
+    theme: greenTheme,
     darkMode: dark,
     locale: LocaleType.EN_US,
     locales: {
@@ -63,9 +65,12 @@ export function createGrid(container: HTMLElement, { functions, help, dark }: Gr
     UniverSheetsDataValidationPreset(),
     UniverSheetsDrawingPreset(),
     UniverSheetsNotePreset(),
-    UniverSheetsTablePreset(),
   ];
-  for (const plugin of presets.flatMap((preset) => preset.plugins)) {
+  // A table's name in a flap above it would cover its heading where panes are frozen.
+  const tables = UniverSheetsTablePreset().plugins.map((plugin) =>
+    plugin === UniverSheetsTableUIPlugin ? ([plugin, { hideAnchor: true }] as never) : plugin,
+  );
+  for (const plugin of [...presets.flatMap((preset) => preset.plugins), ...tables]) {
     if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
     else univer.registerPlugin(plugin);
   }

@@ -52,6 +52,7 @@ export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
     name: plan.name,
     rowCount: Math.max(100, SPARE_ROWS + Math.max(0, ...areas.map(({ row, rows }) => row + rows))),
     columnCount: Math.max(20, SPARE_COLUMNS + Math.max(0, ...areas.map((a) => a.column + a.columns))),
+    defaultStyle: gridLook(STYLES.plain),
     cellData: cells,
     mergeData: plan.merges.map(gridRange),
     columnData: Object.fromEntries(

@@ -46,6 +46,8 @@ export async function writePlan(
       workbook.insertDefinedName(name, sheetAreaName(at));
       names.push(name);
     }
+    // Before the conditions: a table that comes later loses the grid's thread among their formulas.
+    for (const [i, sheet] of plan.sheets.entries()) await addTables(workbook, added[i]!, sheet);
     await calculated(grid);
     for (const [i, sheet] of plan.sheets.entries()) {
       await dress(grid, workbook, added[i]!, sheet, memory);
@@ -71,7 +73,6 @@ export async function writePlan(
 
 /** All that a sheet has beside its cells. Hidden comes last, for only a sheet in view can be dressed. */
 async function dress(grid: Grid, workbook: Workbook, sheet: Sheet, plan: SheetPlan, memory: Memory) {
-  await addTables(workbook, sheet, plan);
   addValidations(grid, sheet, plan);
   addConditions(sheet, plan);
   addNotes(sheet, plan);
