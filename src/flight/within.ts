@@ -17,8 +17,3 @@ export function within(
   const found = typeof value === "number" ? String(value) : `"${String(value)}"`;
   return invalid(`${name} should be ${least} to ${most}${unit && ` ${unit}`}, not ${found}`);
 }
-
-/** The first problem of several checks, in the order of the arguments. */
-export function firstProblem(...checks: readonly (Problem | undefined)[]): Problem | undefined {
-  return checks.find((check) => check !== undefined);
-}

@@ -1,5 +1,5 @@
 import type { Outcome } from "../../outcome/problem.ts";
-import { firstProblem, within } from "../within.ts";
+import { within } from "../within.ts";
 
 export interface AirReading {
   /** degrees C */
@@ -20,11 +20,10 @@ export interface AirReading {
  * @example airDensity({ temperature: 20, pressure: 101325, humidity: 0.5 }) // 1.19931
  */
 export function airDensity({ temperature, pressure, humidity }: AirReading): Outcome<number> {
-  const problem = firstProblem(
-    within("temperature", temperature, -40, 60, "degrees C"),
-    within("pressure", pressure, 40_000, 110_000, "Pa"),
-    within("humidity", humidity, 0, 1),
-  );
+  const problem =
+    within("temperature", temperature, -40, 60, "degrees C") ??
+    within("pressure", pressure, 40_000, 110_000, "Pa") ??
+    within("humidity", humidity, 0, 1);
   if (problem) return problem;
   const kelvin = temperature + 273.15;
   const vapour = vapourFraction(temperature, pressure, humidity);

@@ -1,5 +1,5 @@
 import { BEARMAN_HARVEY_TABLE } from "./bearman-harvey-table.ts";
-import type { CoefficientModel } from "./coefficient-model.ts";
+import { type CoefficientModel, POINT } from "./coefficient-model.ts";
 
 const { speed: SPEEDS, spin: SPINS, drag: DRAG, lift: LIFT } = BEARMAN_HARVEY_TABLE;
 const SLOWEST = SPEEDS[0];
@@ -15,15 +15,17 @@ const SPIN_STEP = 200;
 export const BEARMAN_HARVEY: CoefficientModel = {
   name: "Bearman-Harvey 1976",
   source: "Bearman and Harvey, Aeronautical Quarterly 27, 1976",
-  coefficients(speed, spin, _reynolds, out) {
+  coefficients(point) {
+    const speed = point[POINT.speed]!;
+    const spin = point[POINT.spin]!;
     const v = Math.min(Math.max(speed, SLOWEST), FASTEST);
     const place = (Math.min(Math.max(spin, LEAST_SPIN), MOST_SPIN) - LEAST_SPIN) / SPIN_STEP;
     let column = 0;
     while (column < SPEEDS.length - 2 && v >= SPEEDS[column + 1]!) column += 1;
     const row = Math.min(Math.floor(place), SPINS.length - 2);
     const across = (v - SPEEDS[column]!) / (SPEEDS[column + 1]! - SPEEDS[column]!);
-    out[0] = bilinear(DRAG, row, column, place - row, across);
-    out[1] = bilinear(LIFT, row, column, place - row, across);
+    point[POINT.drag] = bilinear(DRAG, row, column, place - row, across);
+    point[POINT.lift] = bilinear(LIFT, row, column, place - row, across);
   },
   measured: (speed, spin) => speed >= SLOWEST && speed <= FASTEST && spin >= LEAST_SPIN && spin <= MOST_SPIN,
 };

@@ -1,19 +1,19 @@
+/** Where the figures stand in the array a model reads and fills. */
+export const POINT = { speed: 0, spin: 1, reynolds: 2, drag: 3, lift: 4 } as const;
+
 /**
- * A source of drag and lift coefficients. Written to be called in the innermost loop: it fills `out` and allocates
- * nothing.
+ * A source of drag and lift coefficients, asked in the innermost loop. Figures go in and out through one array, since
+ * numbers handed to a function that is not inlined are put on the heap one by one.
  */
 export interface CoefficientModel {
   readonly name: string;
   /** The publication the figures come from. */
   readonly source: string;
   /**
-   * Fills out[0] with the drag and out[1] with the lift coefficient.
-   *
-   * @param speed through the air, m/s, above 0
-   * @param spin rpm, 0 or more
-   * @param reynolds diameter x speed over kinematic viscosity
+   * Reads speed through the air (m/s, above 0), spin (rpm, 0 or more) and Reynolds number (by diameter) from `point`,
+   * and writes the drag and lift coefficients to it.
    */
-  coefficients(speed: number, spin: number, reynolds: number, out: Float64Array): void;
-  /** Whether the figures at this point were measured rather than extended. */
+  coefficients(point: Float64Array): void;
+  /** Whether the figures at this speed, spin and Reynolds number were measured rather than extended. */
   measured(speed: number, spin: number, reynolds: number): boolean;
 }

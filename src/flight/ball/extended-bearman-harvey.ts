@@ -1,6 +1,6 @@
 import { BEARMAN_HARVEY } from "./bearman-harvey.ts";
 import { BEARMAN_HARVEY_TABLE } from "./bearman-harvey-table.ts";
-import type { CoefficientModel } from "./coefficient-model.ts";
+import { type CoefficientModel, POINT } from "./coefficient-model.ts";
 import { bicubicPatches, slopesThrough } from "./smooth-table.ts";
 
 const { speed: SPEEDS, spin: SPINS } = BEARMAN_HARVEY_TABLE;
@@ -14,6 +14,7 @@ const LAST_ROW = SPINS.length - 2;
 /** How the lift falls with spin ratio below the table: the power of Smits and Smith (1994). */
 const LIFT_POWER = 0.4;
 
+const INVERSE_WIDTH = Float64Array.from(SPEEDS.slice(1), (edge, at) => 1 / (edge - SPEEDS[at]!));
 const DRAG = smoothSurface(BEARMAN_HARVEY_TABLE.drag, 0);
 const LIFT = smoothSurface(BEARMAN_HARVEY_TABLE.lift, LIFT_POWER);
 
@@ -42,30 +43,33 @@ const COLUMN = Uint8Array.from({ length: Math.ceil(FASTEST) + 1 }, (_, speed) =>
 export const EXTENDED_BEARMAN_HARVEY: CoefficientModel = {
   name: "Bearman-Harvey 1976, extended",
   source: `${BEARMAN_HARVEY.source}; smoothed, extended by spin ratio`,
-  coefficients(speed, spin, _reynolds, out) {
+  coefficients(point) {
+    const speed = point[POINT.speed]!;
+    const spin = point[POINT.spin]!;
     let v = spin > MOST_SPIN ? (speed * MOST_SPIN) / spin : speed;
     if (v < SLOWEST) v = SLOWEST;
     else if (v > FASTEST) v = FASTEST;
     let column = COLUMN[v | 0]!;
     if (column < WIDTH - 2 && v >= SPEEDS[column + 1]!) column += 1;
-    const across = (v - SPEEDS[column]!) / (SPEEDS[column + 1]! - SPEEDS[column]!);
+    const across = (v - SPEEDS[column]!) * INVERSE_WIDTH[column]!;
     const place = spin <= LEAST_SPIN ? 0 : spin >= MOST_SPIN ? LAST_ROW + 1 : (spin - LEAST_SPIN) / SPIN_STEP;
     const row = place >= LAST_ROW ? LAST_ROW : place | 0;
     const patch = (row * (WIDTH - 1) + column) * 16;
-    out[0] = patchAt(DRAG, patch, place - row, across);
-    out[1] = patchAt(LIFT, patch, place - row, across);
-    if (spin < LEAST_SPIN) out[1]! *= (spin / LEAST_SPIN) ** LIFT_POWER;
+    point[POINT.drag] = patchAt(DRAG, patch, place - row, across);
+    point[POINT.lift] = patchAt(LIFT, patch, place - row, across);
+    if (spin < LEAST_SPIN) point[POINT.lift]! *= (spin / LEAST_SPIN) ** LIFT_POWER;
   },
   measured: BEARMAN_HARVEY.measured,
 };
 
-function patchAt(patches: Float64Array, at: number, down: number, across: number): number {
-  const p = patches;
-  const r0 = p[at]! + across * (p[at + 1]! + across * (p[at + 2]! + across * p[at + 3]!));
-  const r1 = p[at + 4]! + across * (p[at + 5]! + across * (p[at + 6]! + across * p[at + 7]!));
-  const r2 = p[at + 8]! + across * (p[at + 9]! + across * (p[at + 10]! + across * p[at + 11]!));
-  const r3 = p[at + 12]! + across * (p[at + 13]! + across * (p[at + 14]! + across * p[at + 15]!));
-  return r0 + down * (r1 + down * (r2 + down * r3));
+function patchAt(p: Float64Array, at: number, down: number, across: number): number {
+  const a2 = across * across;
+  const d2 = down * down;
+  const r0 = p[at]! + across * p[at + 1]! + a2 * (p[at + 2]! + across * p[at + 3]!);
+  const r1 = p[at + 4]! + across * p[at + 5]! + a2 * (p[at + 6]! + across * p[at + 7]!);
+  const r2 = p[at + 8]! + across * p[at + 9]! + a2 * (p[at + 10]! + across * p[at + 11]!);
+  const r3 = p[at + 12]! + across * p[at + 13]! + a2 * (p[at + 14]! + across * p[at + 15]!);
+  return r0 + down * r1 + d2 * (r2 + down * r3);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { spinRatio } from "./ball.ts";
-import type { CoefficientModel } from "./coefficient-model.ts";
+import { type CoefficientModel, POINT } from "./coefficient-model.ts";
 
 /**
  * Drag and lift as formulas in spin ratio S and Reynolds number: CD = 0.24 + 0.18 S + 0.06 sin(pi (Re - 90000) /
@@ -9,10 +9,11 @@ import type { CoefficientModel } from "./coefficient-model.ts";
 export const SMITS_SMITH: CoefficientModel = {
   name: "Smits-Smith 1994",
   source: "Smits and Smith, Science and Golf II, 1994",
-  coefficients(speed, spin, reynolds, out) {
-    const ratio = spinRatio(speed, spin);
-    out[0] = 0.24 + 0.18 * ratio + 0.06 * Math.sin((Math.PI * (reynolds - 90_000)) / 200_000);
-    out[1] = 0.54 * ratio ** 0.4;
+  coefficients(point) {
+    const ratio = spinRatio(point[POINT.speed]!, point[POINT.spin]!);
+    const reynolds = point[POINT.reynolds]!;
+    point[POINT.drag] = 0.24 + 0.18 * ratio + 0.06 * Math.sin((Math.PI * (reynolds - 90_000)) / 200_000);
+    point[POINT.lift] = 0.54 * ratio ** 0.4;
   },
   measured(speed, spin, reynolds) {
     const ratio = spinRatio(speed, spin);

@@ -1,4 +1,4 @@
-import { type Knots, STRIDE } from "./knots.ts";
+import { KNOT, type Knots, STRIDE } from "./knots.ts";
 
 /**
  * One coordinate between two knots: the polynomial of fifth degree that meets place, velocity and acceleration at both
@@ -20,10 +20,10 @@ export class StepCurve {
     const to = from + STRIDE;
     const h = d[to]! - d[from]!;
     const first = h * d[from + 4 + axis]!;
-    const second = (h * h * d[from + 7 + axis]!) / 2;
+    const second = (h * h * d[from + 8 + axis]!) / 2;
     const gap = d[to + 1 + axis]! - d[from + 1 + axis]! - first - second;
     const slope = h * d[to + 4 + axis]! - first - 2 * second;
-    const bend = h * h * d[to + 7 + axis]! - 2 * second;
+    const bend = h * h * d[to + 8 + axis]! - 2 * second;
     this.h = h;
     this.c0 = d[from + 1 + axis]!;
     this.c1 = first;
@@ -103,9 +103,9 @@ export function spinBetween(knots: Knots, index: number, part: number): number {
   const from = index * STRIDE;
   const to = from + STRIDE;
   const h = d[to]! - d[from]!;
-  const atStart = d[from + 10]!;
-  const rise = d[to + 10]! - atStart;
-  const first = h * d[from + 11]!;
-  const last = h * d[to + 11]!;
+  const atStart = d[from + KNOT.spin]!;
+  const rise = d[to + KNOT.spin]! - atStart;
+  const first = h * d[from + KNOT.slowing]!;
+  const last = h * d[to + KNOT.slowing]!;
   return atStart + part * (first + part * (3 * rise - 2 * first - last + part * (first + last - 2 * rise)));
 }

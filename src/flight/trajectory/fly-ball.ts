@@ -1,9 +1,9 @@
 import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { Air } from "../air/air.ts";
-import { GRAVITY } from "../ball/ball.ts";
+import { BALL, GRAVITY } from "../ball/ball.ts";
 import type { CoefficientModel } from "../ball/coefficient-model.ts";
 import { EXTENDED_BEARMAN_HARVEY } from "../ball/extended-bearman-harvey.ts";
-import { firstProblem, within } from "../within.ts";
+import { within } from "../within.ts";
 import { StepCurve, spinBetween } from "./between-knots.ts";
 import { checkStrike } from "./check-strike.ts";
 import { Forces } from "./forces.ts";
@@ -98,12 +98,11 @@ const across = new StepCurve();
 export function fly(strike: Strike, air: Air, options: FlightOptions): Outcome<Knots> {
   const ground = options.ground ?? 0;
   const wind = options.wind ?? STILL;
-  const problem = firstProblem(
-    checkStrike(strike, air),
-    within("ground height", ground, -200, 200, "m"),
-    within("wind along", wind.along, -60, 60, "m/s"),
-    within("wind across", wind.across, -60, 60, "m/s"),
-  );
+  const problem =
+    checkStrike(strike, air) ??
+    within("ground height", ground, -200, 200, "m") ??
+    within("wind along", wind.along, -60, 60, "m/s") ??
+    within("wind across", wind.across, -60, 60, "m/s");
   if (problem) return problem;
   setForces(strike, air, options);
   forces.windAlong = wind.along;
@@ -132,7 +131,7 @@ function setForces(strike: Strike, air: Air, options: FlightOptions): void {
   forces.axisZ = Math.cos(tilt) * Math.cos(direction);
   forces.model = options.model ?? EXTENDED_BEARMAN_HARVEY;
   forces.gravity = options.gravity ?? GRAVITY;
-  forces.decay = options.decay ?? SPIN_DECAY;
+  forces.slowing = (options.decay ?? SPIN_DECAY) / BALL.radius;
   forces.setAir(air.density, air.viscosity, options.factors?.drag ?? 1, options.factors?.lift ?? 1);
 }
 

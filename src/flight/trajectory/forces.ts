@@ -1,6 +1,6 @@
 import { AREA_OVER_TWO_MASSES, BALL } from "../ball/ball.ts";
 import { BEARMAN_HARVEY } from "../ball/bearman-harvey.ts";
-import type { CoefficientModel } from "../ball/coefficient-model.ts";
+import { type CoefficientModel, POINT } from "../ball/coefficient-model.ts";
 
 /**
  * All that pushes a ball in flight, set once a flight and then asked many times. Mutable on purpose: one object serves
@@ -9,8 +9,8 @@ import type { CoefficientModel } from "../ball/coefficient-model.ts";
 export class Forces {
   model: CoefficientModel = BEARMAN_HARVEY;
   gravity = 0;
-  /** Spin lost: d(spin)/dt = -decay x spin x speed / radius. */
-  decay = 0;
+  /** Spin lost: d(spin)/dt = -slowing x spin x speed; per metre. */
+  slowing = 0;
   /** Wind in m/s: along to the target, across to the right. */
   windAlong = 0;
   windAcross = 0;
@@ -21,7 +21,7 @@ export class Forces {
   private drag = 0;
   private lift = 0;
   private reynolds = 0;
-  private readonly coefficients = new Float64Array(2);
+  private readonly point = new Float64Array(5);
 
   /** Sets the air and the factors on drag and lift that a calibration found. */
   setAir(density: number, viscosity: number, dragFactor: number, liftFactor: number): void {
@@ -30,22 +30,31 @@ export class Forces {
     this.reynolds = (BALL.diameter * density) / viscosity;
   }
 
-  /** Writes the rates of vx, vy, vz and spin to rates[at..at + 3]. */
-  rate(vx: number, vy: number, vz: number, spin: number, rates: Float64Array, at: number): void {
-    const ux = vx - this.windAlong;
-    const uz = vz - this.windAcross;
-    const speed = Math.sqrt(ux * ux + vy * vy + uz * uz);
-    this.model.coefficients(speed, spin, this.reynolds * speed, this.coefficients);
-    const crossX = this.axisY * uz - this.axisZ * vy;
+  /**
+   * Reads vx, vy, vz and spin at state[from..from + 3] and writes their rates to rates[at..at + 3]. Through arrays,
+   * since numbers handed to a function that is not inlined are put on the heap one by one.
+   */
+  rate(state: Float64Array, from: number, rates: Float64Array, at: number): void {
+    const ux = state[from]! - this.windAlong;
+    const uy = state[from + 1]!;
+    const uz = state[from + 2]! - this.windAcross;
+    const spin = state[from + 3]!;
+    const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
+    const crossX = this.axisY * uz - this.axisZ * uy;
     const crossY = this.axisZ * ux - this.axisX * uz;
-    const crossZ = this.axisX * vy - this.axisY * ux;
+    const crossZ = this.axisX * uy - this.axisY * ux;
     const cross = Math.sqrt(crossX * crossX + crossY * crossY + crossZ * crossZ);
-    const drag = this.drag * this.coefficients[0]! * speed;
-    const lift = cross > 0 ? (this.lift * this.coefficients[1]! * speed * speed) / cross : 0;
+    const point = this.point;
+    point[POINT.speed] = speed;
+    point[POINT.spin] = spin;
+    point[POINT.reynolds] = this.reynolds * speed;
+    this.model.coefficients(point);
+    const drag = this.drag * point[POINT.drag]! * speed;
+    const lift = cross > 0 ? this.lift * point[POINT.lift]! * speed * (speed / cross) : 0;
     rates[at] = lift * crossX - drag * ux;
-    rates[at + 1] = lift * crossY - drag * vy - this.gravity;
+    rates[at + 1] = lift * crossY - drag * uy - this.gravity;
     rates[at + 2] = lift * crossZ - drag * uz;
-    rates[at + 3] = (-this.decay * spin * speed) / BALL.radius;
+    rates[at + 3] = -this.slowing * spin * speed;
   }
 
   /** Whether the model's figures were measured at this speed through the air and spin. */
