@@ -29,10 +29,9 @@ export function dunnettLimits(
   );
   if (isProblem(found)) return groups.map(() => null);
   return groups.map((_, place) => {
+    // A place that takes no part is found at 0, where the baseline stands with null.
     const row = found.differences[places.indexOf(place) + 1];
-    return row && places.includes(place)
-      ? { difference: row.difference, low: row.low, high: row.high, p: row.p }
-      : null;
+    return row ? { difference: row.difference, low: row.low, high: row.high, p: row.p } : null;
   });
 }
 

@@ -55,6 +55,7 @@ function separateChances(groups: readonly GroupMean[], goal: Goal): Outcome<numb
     chances(
       groups.map(({ n, mean, sd }) => tBelief(mean, sd! / Math.sqrt(n), n - 1)),
       goal,
+      singleTolerance,
     ),
   );
 }
@@ -70,12 +71,23 @@ function pooledChances(groups: readonly GroupMean[], goal: Goal): Outcome<number
     chances(
       groups.map(({ n, mean }) => normalBelief(((mean - from) / pooledSd) * u, 1 / Math.sqrt(n))),
       typeof goal === "number" ? 0 : goal,
+      nestedTolerance,
     );
-  return finite(averageOverSpread(df, given));
+  return finite(averageOverSpread(df, given, nestedTolerance));
 }
 
-function chances(beliefs: readonly Belief[], goal: Goal): number[] {
-  if (goal === "high") return chancesHighest(beliefs);
-  if (goal === "low") return chancesHighest(beliefs.map((belief) => ({ ...belief, centre: -belief.centre })));
-  return chancesNearest(beliefs, goal);
+// What the two rules of `integrate` may disagree by. The finer rule is then right to about 1e-12 where one integral
+// stands in another, and nearly to the last digit where one is enough.
+const nestedTolerance = 1e-7;
+const singleTolerance = 1e-11;
+
+function chances(beliefs: readonly Belief[], goal: Goal, tolerance: number): number[] {
+  if (goal === "high") return chancesHighest(beliefs, tolerance);
+  if (goal === "low") {
+    return chancesHighest(
+      beliefs.map((belief) => ({ ...belief, centre: -belief.centre })),
+      tolerance,
+    );
+  }
+  return chancesNearest(beliefs, goal, tolerance);
 }
