@@ -69,7 +69,7 @@ export function comparisonSheets(
     area: area(0, 0, row, columns),
     pagesWide: 1,
     pagesTall: 1,
-    footer: "&A, &D",
+    footer: factsLine(session),
   });
   return [draft.plan(), workings.plan()];
 }

@@ -28,7 +28,7 @@ export function putBuildHeadings(
   columns: readonly string[],
 ): void {
   const width = session.builds.length * PER_BUILD;
-  draft.put(row, 0, [[title, "Unit"]], "heading");
+  draft.putAcross(row, 0, BEFORE_BUILDS, title, "headingLeft");
   draft.put(row + 1, 0, [[null, null, ...session.builds.flatMap(() => columns)]], "headingCentre");
   session.builds.forEach((build, b) => {
     draft.putAcross(row, BEFORE_BUILDS + b * PER_BUILD, PER_BUILD, build.name, "headingCentre");

@@ -129,6 +129,7 @@ export interface PrintPlan {
   readonly pagesTall: number;
   /** Rows repeated on each page. */
   readonly titleRows?: { readonly row: number; readonly rows: number };
+  /** Plain text in the middle of the foot of each page. */
   readonly footer?: string;
 }
 
@@ -191,6 +192,7 @@ export type StyleName =
   | "label"
   | "heading"
   | "headingCentre"
+  | "headingLeft"
   | "group"
   | "figure"
   | "figureStrong"

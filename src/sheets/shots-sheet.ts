@@ -55,6 +55,7 @@ export function shotsSheet(
     rows.push(row);
   }
   draft.put(first, 0, rows, "plain");
+  draft.style(area(first, columns - 1, table.size), "small");
   const figureArea = (m: number) => area(first, before + m, table.size);
   metrics.forEach((metric, m) => {
     draft.format(figureArea(m), numberFormat(metric.decimals));
@@ -88,7 +89,7 @@ export function shotsSheet(
     pagesWide: 1,
     pagesTall: 0,
     titleRows: { row: HEADING_ROW, rows: 1 },
-    footer: "Shots, page &P of &N",
+    footer: session.title,
   });
   return draft.plan();
 }

@@ -41,6 +41,7 @@ export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   label: { ...base, color: "#4c5960" },
   heading: { ...base, bold: true, color: "#ffffff", fill: GREEN },
   headingCentre: { ...base, bold: true, color: "#ffffff", fill: GREEN, align: "center", wrap: true },
+  headingLeft: { ...base, bold: true, color: "#ffffff", fill: GREEN, wrap: true },
   group: { ...base, bold: true, fill: PAPER, border: "below" },
   figure: { ...base, align: "right" },
   figureStrong: { ...base, bold: true, align: "right" },

@@ -10,7 +10,7 @@ const UNPRINTABLE = /[\s\p{Cc}]+/u;
 /** Columns of a terminal that the table must fit. */
 export const WIDEST = 100;
 const LABEL = 22;
-const CELL = 17;
+const CELL = 19;
 
 /** The comparison as plain text, at most 100 columns wide: words first, then averages, builds beside each other. */
 export function printComparison(session: Session): string {
