@@ -1,0 +1,70 @@
+import { unitOf } from "../units/unit-of.ts";
+import { rowsWords } from "./describe-reading.ts";
+import type { Gathered } from "./gather-shots.ts";
+import { metricOf } from "./metrics.ts";
+import { isMetricKey } from "./planned-column.ts";
+import type { ReadOptions } from "./read-options.ts";
+import { columnOf } from "./section.ts";
+import { delimiterName } from "./sniff-delimiter.ts";
+import type { Records } from "./split-text.ts";
+
+/** What else the fitter should know of how a table was read. */
+export function readingNotes(
+  text: Records,
+  delimiter: string,
+  shots: Gathered,
+  options: ReadOptions,
+): string[] {
+  const section = shots.sections[0]!;
+  const mark = section.decimal === "." ? "point" : "comma";
+  const notes = [`Cells are parted by ${delimiterName(delimiter)}; the decimal mark is a ${mark}.`];
+  if (text.looseQuotes)
+    notes.push("A quotation mark is not closed, so quotation marks were read as plain characters.");
+  for (const figure of section.figures) {
+    if (figure.mark !== section.decimal) {
+      notes.push(
+        `${figure.header} was read with a decimal ${figure.mark === "." ? "point" : "comma"}: else no figure would fit.`,
+      );
+    }
+  }
+  if (shots.otherMarks > 0) {
+    notes.push(
+      `Figures read with the other decimal mark, as they made sense with no other: ${shots.otherMarks}.`,
+    );
+  }
+  for (const [header, rows] of shots.zeros) {
+    notes.push(`${header} of 0 was taken for a blank, as no shot has it: ${rowsWords(rows)}.`);
+  }
+  for (const column of section.columns) {
+    if (column.leftPositive) notes.push(`${column.header} counts left as positive; its signs were turned.`);
+  }
+  notes.push(...unitNotes(shots));
+  if (columnOf(section, "club") && !columnOf(section, "build")) {
+    notes.push("The table names clubs but no builds; clubs were not taken for builds.");
+  }
+  if (options.leftHanded)
+    notes.push("Left-handed player: no figure was mirrored, right is right of the target.");
+  return notes;
+}
+
+/** Where a table states one unit and leaves another of its kind unstated, the silence deserves a look. */
+function unitNotes(shots: Gathered): string[] {
+  const columns = shots.sections[0]!.columns;
+  const notes: string[] = [];
+  for (const column of columns) {
+    if (column.unitFrom !== "assumed" || !isMetricKey(column.key)) continue;
+    const dimension = unitOf(column.unit)?.dimension;
+    const stated = columns.find(
+      (other) =>
+        other.unitFrom !== "assumed" &&
+        other.unit !== column.unit &&
+        unitOf(other.unit)?.dimension === dimension,
+    );
+    if (!stated) continue;
+    const usual = metricOf(column.key).unit;
+    notes.push(
+      `${column.header} states no unit and was taken in ${usual}, though ${stated.header} is in ${stated.unit}.`,
+    );
+  }
+  return notes;
+}

@@ -1,0 +1,60 @@
+import { isProblem } from "../outcome/problem.ts";
+import { factor } from "../units/factor.ts";
+import { unitOf } from "../units/unit-of.ts";
+import { figureParts } from "./figure-parts.ts";
+import { metricOf } from "./metrics.ts";
+import { columnMark, type Mark, markEvidence, tableMark } from "./number-marks.ts";
+import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
+
+/** Rows looked at; the rest of a long table is read cell by cell all the same. */
+const SAMPLE = 4000;
+
+export interface Settled {
+  readonly columns: PlannedColumn[];
+  readonly decimal: Mark;
+}
+
+/** Settles from the cells what the headings leave open: units written behind the figures, and the decimal mark. */
+export function settleColumns(
+  planned: readonly PlannedColumn[],
+  rows: readonly (readonly string[])[],
+  decimal: Mark | undefined,
+): Settled {
+  const step = Math.max(1, Math.floor(rows.length / SAMPLE));
+  const sample = rows.filter((_, index) => index % step === 0 || index < 100);
+  const cellsOf = (column: PlannedColumn) => sample.map((row) => row[column.index] ?? "");
+  const withUnits = planned.map((column) =>
+    column.unitFrom === "assumed" ? unitOfCells(column, cellsOf(column)) : column,
+  );
+  if (decimal) return { columns: withUnits.map((column) => ({ ...column, decimal })), decimal };
+  const evidence = new Map(
+    withUnits.flatMap((column) =>
+      isMetricKey(column.key)
+        ? [[column, markEvidence(cellsOf(column), column.key, column.unit)] as const]
+        : [],
+    ),
+  );
+  const table = tableMark([...evidence.values()]);
+  const columns = withUnits.map((column) => {
+    const own = evidence.get(column);
+    return { ...column, decimal: own ? columnMark(own, table) : table };
+  });
+  return { columns, decimal: table };
+}
+
+/** The unit most often written behind a column's figures. A bare figure among them is taken to be in the same. */
+function unitOfCells(column: PlannedColumn, cells: readonly string[]): PlannedColumn {
+  if (!isMetricKey(column.key)) return column;
+  const usual = metricOf(column.key).unit;
+  const counts = new Map<string, number>();
+  for (const cell of cells.slice(0, 500)) {
+    const behind = figureParts(cell)?.behind;
+    if (!behind) continue;
+    const parts = behind.split(" ");
+    const unit = unitOf(behind) ?? unitOf(parts[0]!) ?? unitOf(parts.at(-1)!);
+    if (!unit || isProblem(factor(unit.name, usual))) continue;
+    counts.set(unit.name, (counts.get(unit.name) ?? 0) + 1);
+  }
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return most ? { ...column, unit: most[0], unitFrom: "cells" } : column;
+}
