@@ -1,5 +1,5 @@
 import type { UnitSet } from "../shots/unit-set.ts";
-import type { BuildDetails, Correction, Draft, Facts, Kept } from "./draft.ts";
+import type { BuildDetails, Correction, Draft, Facts } from "./draft.ts";
 
 /** What a person can do to a session. Each is reversible. */
 export type Change =

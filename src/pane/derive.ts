@@ -3,37 +3,44 @@ import { type Comparison, compareBuilds } from "../fitting/compare-builds.ts";
 import { buildNames, type Session, sessionOf } from "../fitting/session.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { readShots } from "../shots/read-shots.ts";
+import { proposeOutliers } from "../shots/screening.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 import type { Draft } from "./draft.ts";
 import { lastAnswer } from "./last-answer.ts";
+import { readOptions } from "./reading-options.ts";
 import { withBuildNames } from "./with-build-names.ts";
 import { withTicks } from "./with-ticks.ts";
 
-/** Everything that follows from a session's draft, or why nothing does. */
+/** Everything that follows from a session's draft. */
 export interface Derived {
-  /** As read, before ticks. */
+  /** As read, before ticks and new names. */
   readonly table: ShotTable;
   readonly session: Session;
   readonly comparison: Comparison;
+  /** Shots far from the rest of their build, proposed for a second look; ticks by hand do not move them. */
+  readonly far: ReturnType<typeof proposeOutliers>;
 }
 
-const read = lastAnswer(
-  (text: string, corrections: Draft["corrections"]): Outcome<ShotTable> =>
-    readShots(text, { columns: corrections }),
+const read = lastAnswer((text: string, corrections: Draft["corrections"], leftHanded: boolean) =>
+  readShots(text, readOptions(corrections, leftHanded)),
 );
 const tick = lastAnswer(withTicks);
-const name = lastAnswer(withBuildNames);
+const rename = lastAnswer(withBuildNames);
 const sit = lastAnswer(toSession);
 const compare = lastAnswer(compareBuilds);
+const screen = lastAnswer(proposeOutliers);
 
-/** Works out what a draft says. Steps whose input has not changed keep their last answer. */
+/**
+ * Works out what a draft says; null while it has no text. Steps whose input has not changed keep their last answer.
+ */
 export function derive(draft: Draft, units: UnitSet): Outcome<Derived> | null {
   if (draft.text.trim() === "") return null;
-  const table = read(draft.text, draft.corrections);
+  const table = read(draft.text, draft.corrections, draft.facts.leftHanded);
   if (isProblem(table)) return table;
-  const session = sit(name(tick(table, draft.ticks), draft.builds), draft.builds, draft.facts, units);
-  return { table, session, comparison: compare(session) };
+  const named = rename(table, draft.builds);
+  const session = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
+  return { table, session, comparison: compare(session), far: screen(named) };
 }
 
 function toSession(

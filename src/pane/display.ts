@@ -1,35 +1,44 @@
-import type { Metric, MetricKey } from "../shots/metrics.ts";
-import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../sheets/display-session.ts";
+import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
 import type { Figures } from "./figures.ts";
 
-/** By what a figure kept in the first unit is multiplied to be shown in the second; all exact by definition. */
-const TIMES: Readonly<Record<string, number>> = {
-  "mph m/s": 0.44704,
-  "yd m": 0.9144,
-  "ft m": 0.3048,
-};
-
-/** The factor from a metric's own unit to the one it is shown in. */
-export function displayFactor(metric: Metric, units: UnitSet): number {
-  return TIMES[`${metric.unit} ${displayUnit(metric, units)}`] ?? 1;
+/** How figures of one metric are shown: what is made of the kept figure, its decimals, its unit. */
+export interface Display {
+  readonly label: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly value: (kept: number) => number;
+  /** The figure alone: `161.6`. */
+  readonly plain: (kept: number) => string;
+  /** With its unit: `161.6 yd`. */
+  readonly full: (kept: number) => string;
 }
 
-/** A figure of a metric in the units and the writing of this place: `251.3 yd`. */
-export function showFigure(
-  key: MetricKey,
-  value: number,
-  units: UnitSet,
-  figures: Figures,
-  sign = false,
-): string {
+/** How a metric is shown in the units and the writing of this place. */
+export function displayOf(key: MetricKey, units: UnitSet, figures: Figures): Display {
   const metric = metricOf(key);
-  const write = sign ? figures.signed : figures.show;
-  return `${write(value * displayFactor(metric, units), metric.decimals)}${unitTail(displayUnit(metric, units))}`;
+  const value = showing(metric, units);
+  const unit = displayUnit(metric, units).replace("degrees", "\u00b0");
+  const plain = (kept: number) => figures.show(value(kept), metric.decimals);
+  return {
+    label: metric.label,
+    unit,
+    decimals: metric.decimals,
+    value,
+    plain,
+    full: (kept) => plain(kept) + unitTail(unit),
+  };
 }
 
 /** A unit as it follows a figure: a degree sign at once, anything else after a narrow space. */
 export function unitTail(unit: string): string {
-  if (unit === "") return "";
-  return unit === "degrees" ? "\u00b0" : `\u202f${unit}`;
+  return unit === "" || unit === "\u00b0" ? unit : `\u202f${unit}`;
+}
+
+/** A side in words: "4.5 yd right", "on line". */
+export function sideOf(display: Display, kept: number): string {
+  const shown = display.value(kept);
+  if (Math.abs(shown) < 0.5 * 10 ** -display.decimals) return "on line";
+  return `${display.full(Math.abs(kept))} ${shown > 0 ? "right" : "left"}`;
 }

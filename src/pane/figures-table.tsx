@@ -1,7 +1,8 @@
 import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
-import { displayUnit, orderedMetrics } from "../shots/unit-set.ts";
-import { displayFactor } from "./display.ts";
+import { orderedMetrics } from "../shots/unit-set.ts";
+import { displayOf } from "./display.ts";
+import { Sign } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 
 interface FiguresTableProps {
@@ -10,42 +11,40 @@ interface FiguresTableProps {
   readonly figures: Figures;
 }
 
-/** Each metric's mean and spread, builds side by side. */
+/** Each metric's mean and spread, builds side by side; wide tables scroll in their own frame. */
 export function FiguresTable({ session, comparison, figures }: FiguresTableProps) {
-  const metrics = orderedMetrics(session.table.values.keys());
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
-    <section class="wide" tabIndex={0} aria-label="Figures by build, scrolls sideways">
+    <section class="wide" tabIndex={0} aria-label="Figures by build">
       <table class="figures">
-        <caption>Mean of the kept shots, and how far shots spread around it (one standard deviation)</caption>
+        <caption>Average of the counted shots, and under it how far single shots spread around it</caption>
         <thead>
           <tr>
-            <td />
-            {comparison.builds.map((build) => (
+            <th scope="col">Figure</th>
+            {comparison.builds.map((build, place) => (
               <th key={build.name} scope="col">
-                {build.name}
+                <Sign place={place} /> {build.name}
                 <small>
-                  {build.kept} of {build.shots} shots
+                  {build.kept} of {build.shots}
                 </small>
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {metrics.map((metric) => {
-            const factor = displayFactor(metric, session.units);
-            const show = (value: number) => figures.show(value * factor, metric.decimals);
+          {orderedMetrics(session.table.values.keys()).map((metric) => {
+            const display = displayOf(metric.key, session.units, figures);
             return (
               <tr key={metric.key}>
                 <th scope="row" title={metric.meaning}>
-                  {metric.label} <small>{displayUnit(metric, session.units).replace("degrees", "°")}</small>
+                  {metric.label} <small>{display.unit}</small>
                 </th>
                 {comparison.builds.map((build) => {
                   const found = build.metrics.get(metric.key);
                   return (
                     <td key={build.name}>
-                      {found ? show(found.mean) : "–"}
-                      {found?.sd != null && <small>±{show(found.sd)}</small>}
+                      {found ? display.plain(found.mean) : "\u2013"}
+                      {found && found.sd !== null && <small>±{display.plain(found.sd)}</small>}
                     </td>
                   );
                 })}

@@ -4,6 +4,8 @@ export interface Figures {
   readonly show: (value: number, decimals: number) => string;
   /** With its sign, also plus: for differences and for left and right. */
   readonly signed: (value: number, decimals: number) => string;
+  /** With no more decimals than it needs, for boxes: `36.75`, `95`. */
+  readonly plain: (value: number, mostDecimals: number) => string;
   /** Reads what a person typed; NaN where it is no number. */
   readonly read: (text: string) => number;
   readonly decimalMark: string;
@@ -29,6 +31,8 @@ export function figuresFor(locale?: string): Figures {
   return {
     show: (value, decimals) => format(value, decimals, "auto"),
     signed: (value, decimals) => format(value, decimals, "exceptZero"),
+    plain: (value, most) =>
+      new Intl.NumberFormat(locale, { maximumFractionDigits: most, useGrouping: false }).format(value),
     read: (text) => readNumber(text),
     decimalMark,
   };

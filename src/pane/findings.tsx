@@ -1,13 +1,74 @@
+import { useState } from "preact/hooks";
+import { plainSentences } from "../fitting/plain-sentences.ts";
+import { intervalPicture } from "../pictures/interval-picture.ts";
+import { type MetricKey, metricOf } from "../shots/metrics.ts";
+import { orderedMetrics } from "../shots/unit-set.ts";
 import type { Derived } from "./derive.ts";
+import { displayOf } from "./display.ts";
+import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { FiguresTable } from "./figures-table.tsx";
+import { GroupView } from "./group-view.tsx";
+import { intervalsOf, intervalText } from "./intervals.ts";
 
 interface FindingsProps {
   readonly derived: Derived;
   readonly figures: Figures;
 }
 
-/** What the shots say, as far as they do. */
+/** What the shots say, as far as they do: sentences first, then pictures, then every figure. */
 export function Findings({ derived, figures }: FindingsProps) {
-  return <FiguresTable session={derived.session} comparison={derived.comparison} figures={figures} />;
+  const { session, comparison } = derived;
+  return (
+    <>
+      {plainSentences(session, comparison).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <GroupView session={session} figures={figures} />
+      <MetricView derived={derived} figures={figures} />
+      <FiguresTable session={session} comparison={comparison} figures={figures} />
+    </>
+  );
+}
+
+/** One metric at a time, chosen by hand; carry to begin with. */
+function MetricView({ derived: { session, comparison }, figures }: FindingsProps) {
+  const metrics = orderedMetrics(session.table.values.keys());
+  const [wished, setWished] = useState<MetricKey>("carry");
+  const metric = metrics.find(({ key }) => key === wished) ?? metrics[0];
+  if (!metric) return null;
+  const display = displayOf(metric.key, session.units, figures);
+  const intervals = intervalsOf(comparison, metric.key, display);
+  return (
+    <figure>
+      <label for="picture-metric">Figure to compare</label>
+      <select
+        id="picture-metric"
+        value={metric.key}
+        onChange={(event) => setWished(event.currentTarget.value as MetricKey)}
+      >
+        {metrics.map(({ key, label }) => (
+          <option key={key} value={key}>
+            {label}
+          </option>
+        ))}
+      </select>
+      <Drawing
+        id="intervals"
+        figures={figures}
+        draw={(frame) =>
+          intervalPicture(
+            frame,
+            intervals,
+            { title: display.label, unit: display.unit, decimals: display.decimals },
+            intervalText(intervals, display, figures),
+          )
+        }
+      />
+      <figcaption class="quiet">
+        {metricOf(metric.key).label}: {metric.meaning}. The mark is the average; the line shows where the true
+        average lies, with 95 % confidence. Lines that overlap a lot: too close to call.
+      </figcaption>
+    </figure>
+  );
 }

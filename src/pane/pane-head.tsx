@@ -13,7 +13,6 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
   const { id: _, ...empty } = emptyDraft("", today());
   return (
     <header>
-      <h1>Bay &amp; Bench</h1>
       <div class="buttons">
         <button type="button" id="undo" disabled={!canUndo} onClick={() => dispatch({ does: "undo" })}>
           Undo

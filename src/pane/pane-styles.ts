@@ -33,15 +33,17 @@ const RULES = `
 .bench h3{font-size:var(--text);margin:12px 0 4px}
 .bench p{margin:0 0 8px}
 .bench header{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
-.bench main{flex:1}
+.bench .parts{flex:1}
+.bench caption{text-align:left;padding-bottom:4px;font-size:var(--small);color:var(--quiet)}
 .bench .loading{padding:16px;color:var(--quiet)}
 .bench .section{border-bottom:1px solid var(--line)}
-.bench summary{padding:10px 12px;cursor:pointer;list-style-position:outside;margin-left:16px}
+.bench summary{padding:10px 12px;cursor:pointer}
+.bench .card summary{padding:4px 0 4px 24px;font-size:var(--small);color:var(--quiet)}
 .bench .brief{color:var(--quiet);font-size:var(--small);margin-left:8px}
 .bench .brief.alert{color:var(--warnInk);background:var(--warnFill);padding:1px 6px;border-radius:var(--corner)}
 .bench .body{padding:0 12px 12px}
 .bench .steps{margin:0 0 12px;padding-left:20px;color:var(--quiet)}
-.bench label,.bench caption{display:block;text-align:left;margin-bottom:4px;font-size:var(--small);color:var(--quiet)}
+.bench label{display:block;text-align:left;margin-bottom:4px;font-size:var(--small);color:var(--quiet)}
 .bench button,.bench input,.bench select,.bench textarea{font:inherit;color:inherit;background:var(--surface);border:1px solid var(--edge);border-radius:var(--corner);padding:5px 10px;min-height:32px;max-width:100%}
 .bench textarea{width:100%;font-family:ui-monospace,Consolas,monospace;font-size:var(--small);resize:vertical}
 .bench input:not([type=checkbox],[type=radio]){width:100%;min-width:0}
@@ -56,6 +58,7 @@ const RULES = `
 .bench .buttons{display:flex;flex-wrap:wrap;gap:8px;margin:8px 0 0}
 .bench header .buttons{margin:0}
 .bench .row{display:flex;gap:8px}
+.bench .row button{flex:none}
 .bench .add{margin-top:12px}
 .bench .drop.over{outline:2px dashed var(--accent);outline-offset:4px}
 .bench .problem{color:var(--warnInk);background:var(--warnFill);padding:8px;border-radius:var(--corner);margin:8px 0}
@@ -67,7 +70,24 @@ const RULES = `
 .bench .figures :is(td,thead th){text-align:right}
 .bench .figures tbody th{position:sticky;left:0;background:var(--surface)}
 .bench .columns select{width:100%}
-.bench .wide{overflow-x:auto}
+.bench .wide{overflow-x:auto;margin-top:12px}
+.bench .figures :is(td,thead th){white-space:nowrap;padding-left:10px}
+.bench .figures thead th{white-space:normal;min-width:76px;max-width:120px;vertical-align:bottom}
+.bench fieldset{border:0;padding:0;margin:12px 0 0;min-width:0}
+.bench legend{padding:0;margin-bottom:4px;font-weight:600}
+.bench .card{border-top:1px solid var(--line);padding:4px 0}
+.bench .fields{display:grid;grid-template-columns:repeat(auto-fill,minmax(130px,1fr));gap:8px;align-items:end;margin-bottom:8px}
+.bench .fields select{width:100%}
+.bench .choice,.bench .shot label{display:flex;gap:8px;align-items:center;color:var(--ink);font-size:var(--text);margin:0;padding:3px 0;min-height:28px}
+.bench input:is([type=checkbox],[type=radio]){width:18px;height:18px;min-height:0;margin:0;flex:none;accent-color:var(--accent)}
+.bench .left-out{color:var(--quiet);text-decoration:line-through}
+.bench .doubt{margin:0 0 4px 26px;padding:2px 6px;font-size:var(--small);color:var(--warnInk);background:var(--warnFill);border-left:3px solid currentColor}
+.bench figure{margin:12px 0}
+.bench .picture{width:100%;overflow:hidden}
+.bench .picture svg{display:block;max-width:100%;height:auto}
+.bench .sign svg{vertical-align:-2px}
+.bench .legend{list-style:none;display:flex;flex-wrap:wrap;gap:2px 14px;padding:0;margin:4px 0}
+.bench .heard{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .bench .problems,.bench .plain{margin:0;padding-left:18px}
 .bench code{font-family:ui-monospace,Consolas,monospace;background:var(--raised);padding:0 4px;margin:0 4px}
 .bench .make{position:sticky;bottom:0;background:var(--surface);border-top:1px solid var(--line);padding:10px 12px}

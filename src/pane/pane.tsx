@@ -1,16 +1,19 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
+import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
+import { BuildsForm } from "./builds-form.tsx";
 import { CheckReading } from "./check-reading.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
 import { figuresFor } from "./figures.ts";
 import { Findings } from "./findings.tsx";
+import { JudgeShots } from "./judge-shots.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
-import { readingBrief } from "./reading-brief.ts";
 import { Section } from "./section.tsx";
+import { SessionFacts } from "./session-facts.tsx";
 import { useDesk } from "./use-desk.ts";
 
 interface PaneProps {
@@ -31,7 +34,7 @@ export function Pane({ host, demo }: PaneProps) {
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
-      <main>
+      <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>
           {() => (
             <BringShots key={draft.id} host={host} draft={draft} problem={problem} dispatch={dispatch} />
@@ -48,12 +51,34 @@ export function Pane({ host, demo }: PaneProps) {
             >
               {() => <CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
             </Section>
+            <Section
+              id="builds"
+              title="Player and builds"
+              startOpen={false}
+              brief={playerBrief(known.session)}
+            >
+              {() => (
+                <>
+                  <SessionFacts facts={draft.facts} dispatch={dispatch} />
+                  <BuildsForm derived={known} draft={draft} figures={figures} dispatch={dispatch} />
+                </>
+              )}
+            </Section>
+            <Section
+              id="shots"
+              title="Judge shots"
+              startOpen={false}
+              brief={shotsBrief(known)}
+              alert={known.far.some(({ index }) => known.session.table.keep[index])}
+            >
+              {() => <JudgeShots derived={known} figures={figures} dispatch={dispatch} />}
+            </Section>
             <Section id="findings" title="What they say" startOpen>
               {() => <Findings derived={known} figures={figures} />}
             </Section>
           </>
         )}
-      </main>
+      </div>
       <MakeBar host={host} session={known?.session ?? null} />
     </>
   );

@@ -3,6 +3,7 @@ import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { comparisonWorkbook } from "../sheets/comparison-workbook.ts";
+import { moment } from "./today.ts";
 
 /** How far the writing of sheets is. */
 export type Making =
@@ -36,7 +37,7 @@ async function carryOut(
   try {
     const taken = await host.taken();
     if (isProblem(taken)) return { is: "failed", message: taken.message };
-    const written = await host.write(comparisonWorkbook(session, taken), { signal, progress });
+    const written = await host.write(comparisonWorkbook(session, taken, moment()), { signal, progress });
     if (isProblem(written)) return { is: "failed", message: written.message };
     return { is: "done", ...written };
   } catch (error) {

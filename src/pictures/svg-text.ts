@@ -18,9 +18,9 @@ function element(mark: Mark | string): string {
 
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: no XML text may hold control characters
+const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g;
+
 function escaped(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: no XML text may hold control characters
-  return text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "")
-    .replace(/[&<>"]/g, (found) => ESCAPES[found]!);
+  return text.replace(CONTROL, "").replace(/[&<>"]/g, (found) => ESCAPES[found]!);
 }
