@@ -4,8 +4,8 @@ import { type ClubParts, usualGripLength } from "./club-parts.ts";
 import { type ClubTarget, targetMeasure } from "./club-target.ts";
 import { withLength } from "./with-length.ts";
 
-/** Shortest club that is searched, in inches beyond the grip. */
-const beyondGrip = 4;
+/** Inches of bare shaft that the shortest club searched still has beyond its grip. */
+const bareShaft = 4;
 /** Halvings of the search: 60 bring 50 inches down to the last binary digit. */
 const halvings = 60;
 
@@ -20,7 +20,7 @@ export function lengthFor(parts: ClubParts, target: ClubTarget): Outcome<number>
   const { shaft, trims = {} } = parts;
   const now = trims.cutLength ?? shaft.length - (trims.tip ?? 0) - (trims.butt ?? 0);
   let high = parts.length + (shaft.length - (trims.tip ?? 0) - now);
-  let low = (parts.grip.length ?? usualGripLength) + (parts.extension?.length ?? 0) + beyondGrip;
+  let low = shortestLength(parts, now);
   const longest = assembleClub(withLength(parts, high));
   if (isProblem(longest)) return longest;
   const shortest = assembleClub(withLength(parts, low));
@@ -40,4 +40,15 @@ export function lengthFor(parts: ClubParts, target: ClubTarget): Outcome<number>
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+/** The length at which the saw, cutting at the butt, meets what is fixed beyond the grip. */
+function shortestLength(parts: ClubParts, cutLength: number): number {
+  const underGrip = parts.grip.length ?? usualGripLength;
+  const placed = [parts.head, parts.ferrule, parts.epoxy, parts.tipWeight, ...(parts.tape ?? [])];
+  const beyond = placed.flatMap((part) =>
+    part?.place !== undefined && part.place > underGrip ? [part.place] : [],
+  );
+  const room = Math.min(...beyond.map((place) => place - underGrip), parts.length - underGrip - bareShaft);
+  return parts.length - Math.max(0, Math.min(room, cutLength - bareShaft));
 }

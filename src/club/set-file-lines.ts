@@ -34,7 +34,7 @@ function line(name: string, keep: (draft: SetFileDraft, numbers: [number, ...num
 function target(draft: SetFileDraft, [kind = "", first = "", second = "", third = ""]: readonly string[]) {
   const word = kind.trim().toLowerCase();
   if (word === "swingweight") {
-    const points = pointsOfCode(first);
+    const points = pointsOfCode(first.trim());
     if (isProblem(points)) return points;
     const step = second.trim() === "" ? 0 : setFileNumber("target step", second);
     if (isProblem(step)) return step;

@@ -7,17 +7,23 @@ import { answer, refusal } from "./answer.ts";
 // The worked clubs, derived by hand from the textbook's formulas: point mass m r^2, uniform rod about its end
 // m l^2 / 3, parallel axes, compound pendulum T = 2 pi sqrt(I / (m g d)) with g = 9.80665 m/s2.
 const metre = 1 / 0.0254;
-const clubs = [
+const clubs: {
+  name: string;
+  figures: [number, number, number, number, number];
+  balance: number;
+  inertia: number;
+  period: number;
+}[] = [
   {
     name: "driver: head 200 g at 1.12 m, shaft 65 g, grip 50 g over 0.27 m",
-    figures: [1.12 * metre, 200, 65, 0.56 * metre, 50] as const,
+    figures: [1.12 * metre, 200, 65, 0.56 * metre, 50],
     balance: 0.848095238,
     inertia: 0.279273667,
     period: 2.051431098,
   },
   {
     name: "iron: head 270 g at 0.94 m, shaft 110 g, grip 50 g over 0.27 m",
-    figures: [0.94 * metre, 270, 110, 0.47 * metre, 50] as const,
+    figures: [0.94 * metre, 270, 110, 0.47 * metre, 50],
     balance: (0.27 * 0.94 + 0.11 * 0.47 + 0.05 * 0.135) / 0.43,
     inertia: 0.272185667,
     period: 1.873272393,

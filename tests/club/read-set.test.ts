@@ -1,0 +1,170 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { planSet } from "../../src/club/plan-set.ts";
+import { readSetFile } from "../../src/club/read-set.ts";
+import { setFileNumber } from "../../src/club/set-file-number.ts";
+import { isProblem } from "../../src/outcome/problem.ts";
+import { answer, refusal } from "./answer.ts";
+
+const file = `# kept by the workshop
+set; Harrow Lane irons
+target; swingweight; D2; 0.5; 7
+shafts; 108; 3; 7
+grip; 50; 10.63; 5.3
+ferrule; 2
+epoxy; 1.5
+tip; parallel
+balance share; 0.49
+most tip trim; 3
+most butt trim; 4
+least cut length; 34
+bend limit; 2
+tolerance; length; 0.0625
+tolerance; swingweight; 0.5
+bin; 107.2; 108.9
+bin; 110.4
+
+Club; Length (in); Loft; Lie; Head weight; Head loft; Bounce; Raw length; Tip-trim; Carry; Putter
+6; 37 1/2; 29; 61.5; 255; 30; 4; 41; 1; 175;
+7; 37; 33; 62; 262; ; ; 41; 1; 165; no
+`;
+
+describe("readSetFile(text)", () => {
+  const set = answer(readSetFile(file));
+
+  test("reads every line of the set", () => {
+    expect(set).toMatchObject({
+      name: "Harrow Lane irons",
+      target: { kind: "swingweight", code: "D2", step: 0.5, reference: "7" },
+      shafts: { kind: "steps", weight: 108, step: 3, reference: "7" },
+      grip: { weight: 50, length: 10.63, balance: 5.3 },
+      ferrule: 2,
+      epoxy: 1.5,
+      shaftBlank: { tipKind: "parallel", balanceShare: 0.49, limits: { tip: 3, butt: 4, cutLength: 34 } },
+      bendLimit: 2,
+      tolerances: { length: 0.0625, swingweight: 0.5 },
+      bin: [107.2, 108.9, 110.4],
+    });
+  });
+
+  test("reads a club a row and leaves blank cells out", () => {
+    expect(set.clubs).toEqual([
+      {
+        club: "6",
+        length: 37.5,
+        loft: 29,
+        lie: 61.5,
+        head: 255,
+        headLoft: 30,
+        bounce: 4,
+        rawLength: 41,
+        tipTrim: 1,
+        carry: 175,
+      },
+      { club: "7", length: 37, loft: 33, lie: 62, head: 262, rawLength: 41, tipTrim: 1, carry: 165 },
+    ]);
+  });
+
+  test("makes a set that can be planned", () => {
+    expect(answer(planSet(set)).clubs.map((club) => club.built.swingweight)).toEqual(["D1.5", "D2.0"]);
+  });
+
+  test.each([
+    ["tabs", "\t"],
+    ["commas", ","],
+    ["bars", "|"],
+  ])("reads the same from %s", (_, delimiter) => {
+    expect(
+      readSetFile(
+        `\uFEFF${file.replaceAll("; ", delimiter).replaceAll(";", delimiter).replaceAll("\n", "\r\n")}`,
+      ),
+    ).toEqual(set);
+  });
+
+  test("reads decimal commas where commas separate nothing", () => {
+    expect(readSetFile(file.replaceAll(".", ","))).toEqual(set);
+  });
+
+  test("reads the other targets, a list of weights, and clubs that bring their own", () => {
+    const table = "grip; 50\nclub; length; swingweight; shaft\n9; 36; D3; 110\n";
+    expect(readSetFile(table)).toMatchObject({
+      target: { kind: "swingweight", code: "D3" },
+      shafts: { kind: "list", weights: [110] },
+    });
+    expect(readSetFile(`target; inertia; 2750\n${table}`)).toMatchObject({
+      target: { kind: "inertia", inertia: 2750 },
+    });
+    expect(readSetFile(`target; inertia of; 9; D2\nshafts; list; 101; 102\n${table}`)).toMatchObject({
+      target: { kind: "inertia of", reference: "9", code: "D2" },
+      shafts: { kind: "list", weights: [101, 102] },
+    });
+  });
+
+  test.each([
+    ["", "no row of headings"],
+    ["hello", "no row of headings"],
+    ["colour; red\nclub; length\n7; 37", 'Line 1: "colour" is no line of a set'],
+    ["grip; heavy\nclub; length\n7; 37", 'Line 1: grip is "heavy"'],
+    ["grip\nclub; length\n7; 37", "Line 1: grip has no figure"],
+    ["target; D2\nclub; length\n7; 37", "Line 1: target is"],
+    ["target; swingweight; Z9\nclub; length\n7; 37", 'Line 1: swingweight "Z9"'],
+    ["\ntolerance; colour; 2\nclub; length\n7; 37", "Line 2: tolerance is of"],
+    ["tolerance; loft; -2\nclub; length\n7; 37", "Line 1: tolerance loft is -2"],
+    ["tip; round\nclub; length\n7; 37", "Line 1: tip is"],
+    ["club; loft\n7; 37", 'Line 1: The table has no "length"'],
+    ["club; length; colour\n7; 37; red", 'Line 1: "colour" is no column'],
+    ["club; length; length\n7; 37; 37", "Line 1: "],
+    ["club; length\n7; long", 'Line 2: length is "long"'],
+    ["club; length\n7", "Line 2: Club 7 has no length"],
+    ["club; length\n; 37", "Line 2: A club has no label"],
+    ["club; length\n7; 37; 38", "Line 2: "],
+    ["club; length; putter\n7; 37; perhaps", "Line 2: putter"],
+    ["club; length\n", "no clubs"],
+    ["club; length\n7; 37", "no grip"],
+    ["grip; 50\nclub; length\n7; 37", "no target"],
+    ["grip; 50\ntarget; swingweight; D2\nclub; length\n7; 37", "no shaft weights"],
+  ])("refuses %j", (text, message) => {
+    expect(refusal(readSetFile(text))).toContain(message);
+  });
+
+  test("never throws, whatever it is given", () => {
+    const words = fc.constantFrom(
+      "club",
+      "length",
+      "grip",
+      "target",
+      "shafts",
+      "__proto__",
+      "7",
+      "-",
+      "D2",
+      ";",
+      "\n",
+      '"',
+    );
+    fc.assert(
+      fc.property(fc.array(words, { maxLength: 40 }), (pieces) => {
+        const read = readSetFile(pieces.join(""));
+        expect(isProblem(read) || read.clubs.length > 0).toBe(true);
+      }),
+    );
+  });
+});
+
+describe("setFileNumber(name, cell)", () => {
+  test.each([
+    ["38.5", 38.5],
+    ["38,5", 38.5],
+    ["38 1/2", 38.5],
+    ["-1 1/4", -1.25],
+    [' 37" ', 37],
+    ["62°", 62],
+    [".5", 0.5],
+  ])("reads %j as %d", (cell, figure) => {
+    expect(setFileNumber("length", cell)).toBe(figure);
+  });
+
+  test.each(["", "1e5", "38 1/0", "1.2.3", "four", "Infinity"])("refuses %j", (cell) => {
+    expect(refusal(setFileNumber("length", cell))).toMatch(/^length is/);
+  });
+});
