@@ -3,10 +3,11 @@ import { BEARMAN_HARVEY_TABLE } from "./bearman-harvey-table.ts";
 import { type CoefficientModel, POINT } from "./coefficient-model.ts";
 import { bicubicPatches, slopesThrough } from "./smooth-table.ts";
 
-const { speed: SPEEDS, spin: SPINS } = BEARMAN_HARVEY_TABLE;
+const SPINS = BEARMAN_HARVEY_TABLE.spin;
+const SPEEDS = Float64Array.from(BEARMAN_HARVEY_TABLE.speed);
 const WIDTH = SPEEDS.length;
-const SLOWEST = SPEEDS[0];
-const FASTEST = SPEEDS[9];
+const SLOWEST = SPEEDS[0]!;
+const FASTEST = SPEEDS[9]!;
 const LEAST_SPIN = SPINS[0];
 const MOST_SPIN = SPINS[20];
 const SPIN_STEP = 200;
@@ -14,7 +15,7 @@ const LAST_ROW = SPINS.length - 2;
 /** How the lift falls with spin ratio below the table: the power of Smits and Smith (1994). */
 const LIFT_POWER = 0.4;
 
-const INVERSE_WIDTH = Float64Array.from(SPEEDS.slice(1), (edge, at) => 1 / (edge - SPEEDS[at]!));
+const INVERSE_WIDTH = Float64Array.from(SPEEDS.subarray(1), (edge, at) => 1 / (edge - SPEEDS[at]!));
 const DRAG = smoothSurface(BEARMAN_HARVEY_TABLE.drag, 0);
 const LIFT = smoothSurface(BEARMAN_HARVEY_TABLE.lift, LIFT_POWER);
 

@@ -65,7 +65,7 @@ export class StepCurve {
       else high = part;
       const next = part - above / (this.h * this.velocity(part));
       const kept = next > low && next < high ? next : (low + high) / 2;
-      if (Math.abs(kept - part) < 1e-12) return kept;
+      if (Math.abs(kept - part) < 1e-11) return kept;
       part = kept;
     }
     return part;
@@ -77,17 +77,17 @@ export class StepCurve {
     let high = to;
     let atLow = this.velocity(low);
     let atHigh = this.velocity(high);
-    for (let round = 0; round < 60 && high - low > 1e-12; round += 1) {
+    for (let round = 0; round < 60 && high - low > 1e-9; round += 1) {
       const part = (low * atHigh - high * atLow) / (atHigh - atLow);
       const velocity = this.velocity(part);
       if (velocity === 0) return part;
       if (velocity > 0) {
-        if (part - low < 1e-12) return part;
+        if (part - low < 1e-9) return part;
         low = part;
         atLow = velocity;
         atHigh /= 2;
       } else {
-        if (high - part < 1e-12) return part;
+        if (high - part < 1e-9) return part;
         high = part;
         atHigh = velocity;
         atLow /= 2;

@@ -59,7 +59,9 @@ export class Forces {
 
   /** Whether the model's figures were measured at this speed through the air and spin. */
   measured(vx: number, vy: number, vz: number, spin: number): boolean {
-    const speed = Math.hypot(vx - this.windAlong, vy, vz - this.windAcross);
+    const ux = vx - this.windAlong;
+    const uz = vz - this.windAcross;
+    const speed = Math.sqrt(ux * ux + vy * vy + uz * uz);
     return this.model.measured(speed, spin, this.reynolds * speed);
   }
 }

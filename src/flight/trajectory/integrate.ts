@@ -31,7 +31,7 @@ export function integrate(
   }
   forces.rate(knots.data, KNOT.vx, knots.data, KNOT.ax);
   knots.count = 1;
-  let h = FIRST_STEP * tolerance ** 0.2;
+  let h = FIRST_STEP * fifthRoot(tolerance);
   let refused = false;
   for (let turn = 0; turn < MOST_STEPS; turn += 1) {
     knots.reserve();
@@ -39,7 +39,7 @@ export function integrate(
     const left = limit - knots.data[from]!;
     if (h > left) h = left;
     const error = step.take(forces, knots.data, from, h) / tolerance;
-    const factor = error > 0 ? 0.9 * error ** -0.2 : 5;
+    const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
     if (error > 1 && h > 1e-7) {
       h *= Math.max(0.2, factor);
       refused = true;
@@ -53,6 +53,12 @@ export function integrate(
     refused = false;
   }
   return "tooLong";
+}
+
+/** The power 3/16, near enough to a fifth root for choosing a step, and several times as fast as a power. */
+function fifthRoot(value: number): number {
+  const eighth = Math.sqrt(Math.sqrt(Math.sqrt(value)));
+  return eighth * Math.sqrt(eighth);
 }
 
 /** Below the ground and falling: it landed in this step, or it never got as high as the ground. */
