@@ -10,9 +10,10 @@ export function addConditions(sheet: Sheet, plan: SheetPlan): void {
     const rule = sheet
       .newConditionalFormattingRule()
       .whenFormulaSatisfied(`=${formula}`)
-      .setFontColor(look.color)
-      .setBold(look.bold ?? false)
-      .setStrikethrough(look.strike ?? false);
+      .setFontColor(look.color);
+    // Only what the look says: "not bold" would undo the cell's own.
+    if (look.bold) rule.setBold(true);
+    if (look.strike) rule.setStrikethrough(true);
     if (look.fill) rule.setBackground(look.fill);
     sheet.addConditionalFormattingRule(rule.setRanges([gridRange(area)]).build());
   }

@@ -81,7 +81,7 @@ function looks(sheet: Sheet, used: Area): Pick<SheetPlan, "styles" | "formats"> 
         const look = workbook.getStyles().get(cell?.s) as IStyleData | undefined;
         const style = houseLook(look);
         if (style) styles.push({ area, style });
-        if (look?.n?.pattern) formats.push({ area, format: look.n.pattern });
+        if (look?.n && look.n.pattern !== "General") formats.push({ area, format: look.n.pattern });
       });
     });
   return { styles, formats };

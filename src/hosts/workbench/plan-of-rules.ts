@@ -1,4 +1,4 @@
-import { DataValidationType } from "@univerjs/core";
+import { ColorKit, DataValidationType } from "@univerjs/core";
 import type {
   Area,
   ConditionPlan,
@@ -33,10 +33,15 @@ type Rule = ReturnType<Sheet["getDataValidations"]>[number]["rule"];
 function validation(rule: Rule, area: Area): ValidationPlan[] {
   const message = rule.error ?? "";
   if (rule.type === DataValidationType.LIST) {
-    return [{ area, kind: "list", choices: (rule.formula1 ?? "").split(","), message }];
+    return [{ area, kind: "list", choices: choicesOf(rule.formula1 ?? ""), message }];
   }
   if (rule.type !== DataValidationType.DECIMAL || rule.operator !== "between") return [];
   return [{ area, kind: "number", least: Number(rule.formula1), most: Number(rule.formula2), message }];
+}
+
+/** The grid keeps choices as JSON, and as text with commas where a user typed them. */
+function choicesOf(list: string): string[] {
+  return list.startsWith("[") ? JSON.parse(list) : list.split(",");
 }
 
 interface HighlightRule {
@@ -51,11 +56,17 @@ function condition({ subType, value, style }: HighlightRule, area: Area): Condit
   const name = names.find((one) => {
     const look = CONDITION_STYLES[one];
     return (
-      style?.cl?.rgb === look.color &&
-      style.bg?.rgb === look.fill &&
-      Boolean(style.bl) === (look.bold ?? false) &&
-      Boolean(style.st?.s) === (look.strike ?? false)
+      sameColor(style?.cl?.rgb, look.color) &&
+      sameColor(style?.bg?.rgb, look.fill) &&
+      Boolean(style?.bl) === (look.bold ?? false) &&
+      Boolean(style?.st?.s) === (look.strike ?? false)
     );
   });
   return name ? [{ area, formula: value.replace(/^=/, ""), style: name }] : [];
+}
+
+/** The grid writes colours as `rgb(1,2,3)`. */
+function sameColor(one: string | undefined, other: string | undefined): boolean {
+  if (!one || !other) return one === other;
+  return new ColorKit(one).toHexString() === new ColorKit(other).toHexString();
 }

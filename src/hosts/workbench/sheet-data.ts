@@ -39,6 +39,10 @@ export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
       cell.s = { ...(cell.s as IStyleData | undefined), n: { pattern: format } };
     });
   }
+  for (const cell of Object.values(cells).flatMap((row) => Object.values(row))) {
+    // A formula without a format would take that of the cells it reads.
+    if (cell.f) cell.s = { n: { pattern: "General" }, ...(cell.s as IStyleData | undefined) };
+  }
   const areas = [
     ...plan.blocks.map(({ row, column, cells }) => ({
       row,
