@@ -81,7 +81,7 @@ export function gatherShots(text: Records, headerAt: number, options: ReadOption
     labels = new LabelWatch(section, builds);
     if (at < 0) return 0;
     skip(at, into.sections.length === 1 ? "the header" : "another header, with other columns");
-    if (section.depth === 2) skip(at + 1, "units");
+    for (let below = 1; below < section.depth; below++) skip(at + below, "the header's second row");
     markHeaded(into, at);
     return at + section.depth;
   };
@@ -118,7 +118,7 @@ export function gatherShots(text: Records, headerAt: number, options: ReadOption
       }
       outs[at]![n] = value;
     }
-    if (summary !== "") {
+    if (summary !== "" && idleRow(cells) !== "a header") {
       into.problems.length = problemsBefore;
       skip(record, `a summary row: "${summary.trim()}"`);
     } else if (found > 0 && !(blankZeros > 0 && onlyZeros(outs, n))) {

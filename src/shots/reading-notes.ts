@@ -2,7 +2,7 @@ import { unitOf } from "../units/unit-of.ts";
 import { rowsWords } from "./describe-reading.ts";
 import type { Gathered } from "./gather-shots.ts";
 import { metricOf } from "./metrics.ts";
-import { isMetricKey } from "./planned-column.ts";
+import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { columnOf } from "./section.ts";
 import { delimiterName } from "./sniff-delimiter.ts";
@@ -36,7 +36,7 @@ export function readingNotes(
     notes.push(`${header} of 0 was taken for a blank, as no shot has it: ${rowsWords(rows)}.`);
   }
   for (const column of section.columns) {
-    if (column.leftPositive) notes.push(`${column.header} counts left as positive; its signs were turned.`);
+    if (column.leftPositive) notes.push(`${nameOf(column)} counts left as positive; its signs were turned.`);
   }
   notes.push(...unitNotes(shots));
   if (columnOf(section, "club") && !columnOf(section, "build")) {
@@ -67,4 +67,8 @@ function unitNotes(shots: Gathered): string[] {
     );
   }
   return notes;
+}
+
+function nameOf({ header, index }: PlannedColumn): string {
+  return header || `Column ${index + 1}`;
 }

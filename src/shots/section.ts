@@ -1,7 +1,7 @@
 import { isProblem } from "../outcome/problem.ts";
 import { factor } from "../units/factor.ts";
 import type { ColumnKey } from "./column-names.ts";
-import { isUnitRow } from "./header-row.ts";
+import { headerStrength, isUnitRow } from "./header-row.ts";
 import { type MetricKey, metricOf } from "./metrics.ts";
 import type { Mark } from "./number-marks.ts";
 import { COMMA, POINT } from "./plain-number.ts";
@@ -28,8 +28,8 @@ export interface FigureColumn {
 /** A header and the rows it speaks for: all until another header with other columns. */
 export interface Section {
   readonly header: readonly string[];
-  /** Records that the header takes: one, or two with a row of units. */
-  readonly depth: 1 | 2;
+  /** Records that the header takes: one, more where its words or units go on in the next. */
+  readonly depth: number;
   readonly columns: readonly PlannedColumn[];
   readonly figures: readonly FigureColumn[];
   readonly decimal: Mark;
@@ -43,15 +43,36 @@ export function openSection(
   line: (record: number) => number,
   options: ReadOptions,
 ): Section {
-  const header = at < 0 ? widest(records) : records[at]!;
-  const below = records[at + 1];
-  const depth = at >= 0 && below && isUnitRow(below) ? 2 : 1;
-  const plan = planColumns(header, depth === 2 ? below! : null, at < 0 ? 1 : line(at), options);
+  const { header, units, depth } =
+    at < 0 ? { header: widest(records), units: null, depth: 1 } : readHeaderRows(records, at);
+  const plan = planColumns(header, units, at < 0 ? 1 : line(at), options);
   const { columns, decimal } = settleColumns(plan.columns, records.slice(at + depth), options.decimal);
   const figures = columns.flatMap((column) =>
     isMetricKey(column.key) ? [figureColumn(column, column.key)] : [],
   );
   return { header, depth, columns, figures, decimal, problems: plan.problems };
+}
+
+interface HeaderRows {
+  readonly header: readonly string[];
+  readonly units: readonly string[] | null;
+  readonly depth: number;
+}
+
+/** Takes in a second row of words ("Ball" above "Speed") where that makes more headings known, then a row of units. */
+function readHeaderRows(records: readonly (readonly string[])[], at: number): HeaderRows {
+  let header = records[at]!;
+  let depth = 1;
+  const below = records[at + 1];
+  if (below && !isUnitRow(below) && !below.some((cell) => /\d/.test(cell))) {
+    const both = header.map((cell, index) => `${cell} ${below[index] ?? ""}`.trim());
+    if (headerStrength(both) > headerStrength(header)) {
+      header = both;
+      depth = 2;
+    }
+  }
+  const units = records[at + depth];
+  return units && isUnitRow(units) ? { header, units, depth: depth + 1 } : { header, units: null, depth };
 }
 
 /** The column that holds one of the names; undefined where none does. */

@@ -10,8 +10,8 @@ const sides = (positive: string, negative: string): Sides =>
   ]);
 
 const ACROSS = sides(
-  "r rt right rechts re droite derecha der dcha",
-  "l lt left links li gauche izquierda izq izda",
+  "r rt right rechts re d droite derecha der dcha",
+  "l lt left links li g gauche i izquierda izq izda",
 );
 const TOE = sides("t toe spitze pointe punta", "h heel ferse talon");
 const HIGH = sides(

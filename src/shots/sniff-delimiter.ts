@@ -19,15 +19,15 @@ export function delimiterName(delimiter: string): string {
 /**
  * Finds what parts the cells: the candidate under which some row has the most headings that are known; among equals
  * the one under which the rows below have as many cells as that row. Column names say more than counting marks,
- * for a decimal comma is as regular as a delimiter.
+ * for a decimal comma is as regular as a delimiter. A text in one column has none of them; it counts as tabbed.
  */
 export function sniffDelimiter(text: string): string {
   let best: string = CANDIDATES[0];
   let bestScore = -1;
   for (const delimiter of CANDIDATES) {
-    if (!text.includes(delimiter)) continue;
+    if (delimiter !== "\t" && !text.includes(delimiter)) continue;
     const { cells } = splitText(text, delimiter, 60);
-    const score = scoreOf(cells);
+    const score = scoreOf(cells, text.includes(delimiter));
     if (score > bestScore) {
       best = delimiter;
       bestScore = score;
@@ -36,7 +36,7 @@ export function sniffDelimiter(text: string): string {
   return best;
 }
 
-function scoreOf(cells: readonly (readonly string[])[]): number {
+function scoreOf(cells: readonly (readonly string[])[], present: boolean): number {
   let header = -1;
   let known = 0;
   cells.forEach((record, index) => {
@@ -46,7 +46,8 @@ function scoreOf(cells: readonly (readonly string[])[]): number {
       header = index;
     }
   });
-  const below = cells.slice(header + 1).filter((record) => record.length > 1);
+  if (known === 0 && !present) return 0;
+  const below = cells.slice(header + 1);
   const width = cells[header]?.length ?? below[0]?.length ?? 1;
   const same = below.filter((record) => record.length === width).length;
   return known + (0.9 * same) / Math.max(1, cells.length - header - 1);
