@@ -72,7 +72,7 @@ function answer(host: OfficeHost, session: Session, given: WireRequest) {
   const { fault } = host;
   const hit = fault && (fault.request === number || (fault.lasting && number > fault.request));
   const code = fault?.code ?? "GeneralException";
-  if (hit && fault.action === -1) return failed(code);
+  if (hit && (fault.action === -1 || number > fault.request)) return failed(code);
   const answered = answerRequest(session, body, (index) => {
     if (hit && index === fault.action) throw new ServiceError(code, "There was an internal error.");
   });

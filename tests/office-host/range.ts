@@ -76,6 +76,12 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       GetResizedRange: (rows: number, columns: number) =>
         part({ rows: area.rows + rows, columns: area.columns + columns }),
       GetUsedRangeOrNullObject: () => usedRange(workbook, sheet, area),
+      GetRow: (row: number) => part({ row: area.row + row, rows: 1 }),
+      GetBoundingRect: (other: RangeObject) => range(workbook, sheet, around(area, other.area)),
+      // The library asks this before it cuts a large array into writes of 1,500 cells.
+      _ValidateArraySize: (rows: number, columns: number) => {
+        if (rows !== area.rows || columns !== area.columns) throw wrongSize();
+      },
       Merge: () => {
         if (sheet.merges.some((other) => overlap(other, area))) throw invalidArgument("merge over a merge");
         if (sheet.tables.some((table) => overlap(table.area, area)))
@@ -135,10 +141,7 @@ function put(workbook: HeldWorkbook, sheet: HeldSheet, row: number, column: numb
 function eachCell(area: Area, given: unknown, put: (row: number, column: number, entry: unknown) => void) {
   const rows = Array.isArray(given) ? (given as unknown[][]) : null;
   if (rows && (rows.length !== area.rows || rows.some((row) => row.length !== area.columns))) {
-    throw new ServiceError(
-      "InvalidArgument",
-      "The number of rows or columns in the input array doesn't match the size or dimensions of the range.",
-    );
+    throw wrongSize();
   }
   for (let r = 0; r < area.rows; r++) {
     for (let c = 0; c < area.columns; c++) put(area.row + r, area.column + c, rows ? rows[r]![c] : given);
@@ -161,3 +164,9 @@ function bareSheetName(sheet: HeldSheet): string {
   const name = String(sheet.bag.Name);
   return /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) ? name : sheetName(name);
 }
+
+const wrongSize = () =>
+  new ServiceError(
+    "InvalidArgument",
+    "The number of rows or columns in the input array doesn't match the size or dimensions of the range.",
+  );

@@ -9,15 +9,15 @@ export function watchMembers(): () => string[] {
   const { ActionFactory } = OfficeExtension as unknown as {
     ActionFactory: { createInstantiateAction(context: unknown, object: object): unknown };
   };
-  const made: object[] = [];
+  const made = new Set<object>();
   const create = ActionFactory.createInstantiateAction;
   ActionFactory.createInstantiateAction = (context, object) => {
-    made.push(object);
+    made.add(object);
     return create(context, object);
   };
   return () => {
     ActionFactory.createInstantiateAction = create;
     // The library's own fields all begin with an underscore or m_.
-    return made.flatMap((object) => Object.keys(object).filter((key) => !/^(_|m_)/.test(key)));
+    return [...made].flatMap((object) => Object.keys(object).filter((key) => !/^(_|m_)/.test(key)));
   };
 }

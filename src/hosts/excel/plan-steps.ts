@@ -15,11 +15,15 @@ import { writeTables } from "./write-tables.ts";
  * name them, names before formulas that use them, cells before the tables and charts over them, tables before
  * formulas that name tables, and activation last. What cannot be shown as planned is said in `notes`.
  */
-export function planSteps(plan: WorkbookPlan): { steps: Step[]; notes: string[] } {
+export function planSteps(plan: WorkbookPlan, marks: readonly string[]): { steps: Step[]; notes: string[] } {
   const notes = new Set<string>();
   const { sheets } = plan;
   const steps = [
-    ...sheets.map(({ name }) => small((desk) => desk.workbook.worksheets.add(name))),
+    ...sheets.map(({ name }, i) =>
+      small((desk) => {
+        desk.workbook.worksheets.add(marks[i]).name = name;
+      }),
+    ),
     ...plan.names.map(({ name, at }) =>
       small((desk) => desk.workbook.names.add(name, desk.range(at.sheet, at.area))),
     ),

@@ -6,25 +6,38 @@ import { readStanding, type Standing } from "./standing.ts";
  * Takes away again what a write that failed has left: sheets and names of the plan that did not stand before. A
  * batch of its own, because the failed one still holds calls that were never sent. False if that failed as well.
  */
-export async function takeAway(plan: WorkbookPlan, before: Standing): Promise<boolean> {
+export async function takeAway(
+  plan: WorkbookPlan,
+  marks: readonly string[],
+  before: Standing,
+): Promise<boolean> {
   try {
     await Excel.run(RUN_OPTIONS, async (context) => {
       const now = await readStanding(context);
-      const known = new Set(before.sheets.map(({ id }) => id));
-      const planned = new Set(plan.sheets.map(({ name }) => name.toLowerCase()));
-      const names = new Set(plan.names.map(({ name }) => name.toLowerCase()));
-      for (const name of before.names) names.delete(name.toLowerCase());
-      for (const name of now.names) {
-        if (names.has(name.toLowerCase())) context.workbook.names.getItem(name).delete();
-      }
-      for (const { id, name } of now.sheets) {
-        if (!known.has(id) && planned.has(name.toLowerCase()))
-          context.workbook.worksheets.getItem(id).delete();
-      }
+      const { names, worksheets } = context.workbook;
+      for (const name of ourNames(plan, before, now)) names.getItem(name).delete();
+      for (const id of ourSheets(plan, marks, before, now)) worksheets.getItem(id).delete();
       await context.sync();
     });
     return true;
   } catch {
     return false;
   }
+}
+
+/** Sheets are added and named one by one: where one still has its mark, only those before it have their names. */
+function ourSheets(plan: WorkbookPlan, marks: readonly string[], before: Standing, now: Standing): string[] {
+  const marked = marks.findIndex((mark) => now.sheets.some(({ name }) => name === mark));
+  const named = plan.sheets.slice(0, marked < 0 ? undefined : marked).map(({ name }) => name.toLowerCase());
+  const ours = new Set([...named, ...marks.map((mark) => mark.toLowerCase())]);
+  const theirs = new Set(before.sheets.map(({ id }) => id));
+  return now.sheets
+    .filter(({ id, name }) => !theirs.has(id) && ours.has(name.toLowerCase()))
+    .map(({ id }) => id);
+}
+
+function ourNames(plan: WorkbookPlan, before: Standing, now: Standing): string[] {
+  const ours = new Set(plan.names.map(({ name }) => name.toLowerCase()));
+  const theirs = new Set(before.names.map((name) => name.toLowerCase()));
+  return now.names.filter((name) => ours.has(name.toLowerCase()) && !theirs.has(name.toLowerCase()));
 }

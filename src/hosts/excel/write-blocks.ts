@@ -4,6 +4,9 @@ import { CALL, type Step } from "./step.ts";
 /** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
 const PIECE_BYTES = 500_000;
 
+/** The client library cuts a larger array into calls of this many cells. */
+const LIBRARY_CELLS = 1_500;
+
 type Entry = string | number | boolean | null;
 
 /** Values, and formulas that need nothing but cells and names. */
@@ -43,7 +46,7 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
     if (written.length === 0 || columns === 0) return;
     const area = { row: next - written.length, column: block.column, rows: written.length, columns };
     steps.push({
-      bytes: bytes + CALL,
+      bytes: bytes + Math.ceil((written.length * columns) / LIBRARY_CELLS) * 6 * CALL,
       queue: (desk) => {
         desk.range(sheet, area).formulas = written;
       },

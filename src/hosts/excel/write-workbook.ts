@@ -5,6 +5,7 @@ import { excelProblem } from "./excel-problem.ts";
 import { packSteps } from "./pack-steps.ts";
 import { planSteps } from "./plan-steps.ts";
 import { RUN_OPTIONS } from "./run-excel.ts";
+import { sheetMarks } from "./sheet-marks.ts";
 import { readStanding, type Standing } from "./standing.ts";
 import { deskOf, type Step } from "./step.ts";
 import { FLOOR, supports } from "./supports.ts";
@@ -19,9 +20,10 @@ export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<
   if (!supports(FLOOR)) {
     return unavailable(`This spreadsheet is too old to be written to: it lacks the set ExcelApi ${FLOOR}.`);
   }
+  const marks = sheetMarks(plan);
   let before: Standing | undefined;
   try {
-    const { steps, notes } = planSteps(plan);
+    const { steps, notes } = planSteps(plan, marks);
     const refused = await Excel.run(RUN_OPTIONS, async (context): Promise<Problem | undefined> => {
       const standing = await readStanding(context);
       const clash = firstClash(plan, standing);
@@ -32,7 +34,7 @@ export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<
     });
     return refused ?? { sheets: plan.sheets.map(({ name }) => name), notes };
   } catch (error) {
-    const gone = before === undefined || (await takeAway(plan, before));
+    const gone = before === undefined || (await takeAway(plan, marks, before));
     const then = gone
       ? "The workbook is as it was."
       : `Not all that was written could be taken away again; delete ${listed(plan)} by hand.`;

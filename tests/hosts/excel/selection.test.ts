@@ -1,0 +1,64 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import type { Area } from "../../../src/sheets/plan.ts";
+import { type OfficeHost, officeHost } from "../../office-host/office-host.ts";
+
+const area = (row: number, column: number, rows: number, columns: number): Area => ({
+  row,
+  column,
+  rows,
+  columns,
+});
+let host: OfficeHost;
+
+beforeEach(async () => {
+  host = officeHost();
+  await Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem("Sheet1");
+    sheet.getRange("B2:D4").formulas = [
+      ["Club", "Carry", "Time"],
+      ["'7 iron", 151.23456789012, 45_791.4375],
+      ["two\nlines", "'=x", 45_792],
+    ];
+    sheet.getRange("C3:C4").numberFormat = "0.0" as unknown as string[][];
+    sheet.getRange("D3:D4").numberFormat = "d/m/yyyy hh:mm" as unknown as string[][];
+    await context.sync();
+  });
+});
+
+describe("the selection", () => {
+  test("comes as tab-separated text with figures in full and times as times", async () => {
+    host.workbook.selection = [area(1, 1, 3, 3)];
+    // 14 May 2025 is day 45,791 of the 1900 date system; 0.4375 of a day is 10:30.
+    expect(await excelHost().selection()).toBe(
+      "Club\tCarry\tTime\n7 iron\t151.23456789012\t2025-05-14 10:30:00\n" +
+        '"two\nlines"\t=x\t2025-05-15 00:00:00',
+    );
+  });
+
+  test("of whole columns is read only where something stands", async () => {
+    host.workbook.selection = [area(0, 1, 1_048_576, 1)];
+    expect(await excelHost().selection()).toBe('Club\n7 iron\n"two\nlines"');
+  });
+
+  test("of several areas is read by its first", async () => {
+    host.workbook.selection = [area(1, 2, 1, 1), area(1, 1, 1, 1)];
+    expect(await excelHost().selection()).toBe("Carry");
+  });
+
+  test("of empty cells is told to be empty", async () => {
+    host.workbook.selection = [area(20, 0, 5, 5)];
+    expect(await excelHost().selection()).toEqual({
+      kind: "unavailable",
+      message: "The selected cells are empty. Select the table with its headings and try again.",
+    });
+  });
+
+  test("of a chart is told to be no cells", async () => {
+    host.workbook.selection = null;
+    expect(await excelHost().selection()).toEqual({
+      kind: "unavailable",
+      message: "Something other than cells is selected. Select the cells of the table and try again.",
+    });
+  });
+});

@@ -1,0 +1,109 @@
+import { describe, expect, test } from "vitest";
+import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import { isProblem } from "../../../src/outcome/problem.ts";
+import type { WorkbookPlan } from "../../../src/sheets/plan.ts";
+import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
+import { type Fault, type OfficeHost, officeHost } from "../../office-host/office-host.ts";
+import { newWorkbook } from "../../office-host/workbook.ts";
+import { samplePlan } from "../../sheets/sample-plan.ts";
+import { bigPlan } from "./big-plan.ts";
+
+const WHOLE_NAMES = ["Sheet1", "Player's comparison", "Shots & more", "Limits"];
+
+/** Everything the service keeps, less the counter that hands out identifiers. */
+const state = ({ workbook }: OfficeHost) => ({ ...structuredClone(workbook), last: 0 });
+
+async function writeWith(fault: Fault, plan: WorkbookPlan = samplePlan()) {
+  const host = officeHost();
+  const before = state(host);
+  host.fault = fault;
+  const outcome = await excelHost().write(plan);
+  return { host, before, outcome };
+}
+
+async function healthyRequests() {
+  const { requests } = officeHost();
+  await excelHost().write(samplePlan());
+  return requests;
+}
+
+describe("a write that fails", () => {
+  test("at any action of any request leaves the workbook as it was, or the new sheets whole", async () => {
+    const requests = await healthyRequests();
+    const whole = state({ ...officeHost(), workbook: await written() });
+    for (const [request, { actions }] of requests.entries()) {
+      for (let action = 0; action < actions; action++) {
+        const { host, before, outcome } = await writeWith({ request, action });
+        const where = `request ${request}, action ${action}`;
+        if (isProblem(outcome)) expect(state(host), where).toEqual(before);
+        else expect(contents(host), where).toEqual(contents({ workbook: whole }));
+        // Only the tidying up at the end may go wrong without the write failing.
+        expect(isProblem(outcome), where).toBe(request < requests.length - 1);
+      }
+    }
+  }, 120_000);
+
+  test.each([0, 1])("because request %i never arrives leaves the workbook as it was", async (request) => {
+    const { host, before, outcome } = await writeWith({ request, action: -1 });
+    expect(outcome).toMatchObject({ kind: "unavailable" });
+    expect(state(host)).toEqual(before);
+  });
+
+  test.each([0, 1])(
+    "because the answer to request %i is lost leaves the workbook as it was",
+    async (request) => {
+      const { host, before, outcome } = await writeWith({ request, action: "answer" });
+      expect(outcome).toMatchObject({ kind: "unavailable" });
+      expect(state(host)).toEqual(before);
+    },
+  );
+
+  test("in the last of several requests takes all of them back", async () => {
+    const { requests } = officeHost();
+    await excelHost().write(bigPlan(60_000));
+    const last = requests.length - 2;
+    expect(last).toBeGreaterThan(1);
+    const { host, before, outcome } = await writeWith({ request: last, action: "answer" }, bigPlan(60_000));
+    expect(outcome).toMatchObject({ kind: "unavailable" });
+    expect(state(host)).toEqual(before);
+  });
+
+  test("and cannot be taken back names the sheets to delete", async () => {
+    const { outcome } = await writeWith({ request: 1, action: 100, lasting: true });
+    expect(outcome).toMatchObject({
+      message: expect.stringContaining(
+        'Not all that was written could be taken away again; delete "Player\'s comparison", "Shots & more", "Limits" by hand.',
+      ),
+    });
+  });
+
+  test("because someone took a name in the meantime leaves their sheet alone", async () => {
+    const host = officeHost();
+    host.before = (request) => {
+      if (request === 1)
+        host.workbook.sheets.push({
+          ...newWorkbook().sheets[0]!,
+          id: "{theirs}",
+          bag: { Name: "Limits", Visibility: "Visible" },
+        });
+    };
+    expect(await excelHost().write(samplePlan())).toMatchObject({ kind: "unavailable" });
+    expect(host.workbook.sheets.map(({ bag }) => bag.Name)).toEqual(["Sheet1", "Limits"]);
+  });
+
+  test("in a protected workbook says what to do", async () => {
+    const { outcome } = await writeWith({ request: 1, action: 5, code: "AccessDenied" });
+    expect(outcome).toMatchObject({
+      message: "The workbook is protected. Take the protection off and try again. The workbook is as it was.",
+    });
+  });
+});
+
+async function written() {
+  const host = officeHost();
+  await excelHost().write(samplePlan());
+  expect(host.workbook.sheets.map(({ bag }) => bag.Name)).toEqual(WHOLE_NAMES);
+  return host.workbook;
+}
+
+const contents = ({ workbook }: Pick<OfficeHost, "workbook">) => contentsOfOfficeHost(workbook);
