@@ -54,7 +54,7 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
         <ol class="steps">
           <li>Copy the table of shots that your launch monitor gives, headings and all.</li>
           <li>Paste it here: what was understood shows at once, and nothing is changed.</li>
-          <li>Press the green button: new sheets hold the comparison, and none of yours is touched.</li>
+          <li>Press “Make the comparison sheets”: they are added, and no sheet of yours is touched.</li>
         </ol>
       )}
       <label for="shots-text">Shot table, as copied or dropped here</label>

@@ -37,7 +37,7 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
             return (
               <tr key={metric.key}>
                 <th scope="row" title={metric.meaning}>
-                  {metric.label} <small>{display.unit}</small>
+                  {display.unit ? `${metric.label}, ${display.unit}` : metric.label}
                 </th>
                 {comparison.builds.map((build) => {
                   const found = build.metrics.get(metric.key);

@@ -8,6 +8,7 @@ import { displayOf } from "./display.ts";
 import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { FiguresTable } from "./figures-table.tsx";
+import { FlightView } from "./flight-view.tsx";
 import { GroupView } from "./group-view.tsx";
 import { intervalsOf, intervalText } from "./intervals.ts";
 
@@ -25,6 +26,7 @@ export function Findings({ derived, figures }: FindingsProps) {
         <p key={sentence}>{sentence}</p>
       ))}
       <GroupView session={session} figures={figures} />
+      <FlightView derived={derived} figures={figures} />
       <MetricView derived={derived} figures={figures} />
       <FiguresTable session={session} comparison={comparison} figures={figures} />
     </>

@@ -1,9 +1,10 @@
 import type { Session } from "../fitting/session.ts";
 import { groupPicture } from "../pictures/group-picture.ts";
 import { displayOf } from "./display.ts";
-import { Drawing, Sign } from "./drawing.tsx";
+import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { groupsOf, groupText } from "./groups.ts";
+import { Legend } from "./legend.tsx";
 
 interface GroupViewProps {
   readonly session: Session;
@@ -27,14 +28,11 @@ export function GroupView({ session, figures }: GroupViewProps) {
         draw={(frame) => groupPicture(frame, groups, carry.unit, groupText(session, carry, offline))}
       />
       <figcaption>
-        <ul class="legend">
-          {groups.map(({ name, place }) => (
-            <li key={name}>
-              <Sign place={place} /> {name}
-            </li>
-          ))}
-        </ul>
-        <span class="quiet">Each mark is where a ball came down. Faint marks are not counted.</span>
+        <Legend entries={groups} />
+        <span class="quiet">
+          Each mark is where a ball came down; faint ones are not counted. An outline is drawn to hold about
+          95 of 100 shots of a group spread like the counted ones; with few shots it is rough.
+        </span>
       </figcaption>
     </figure>
   );

@@ -1,7 +1,10 @@
 import { mean } from "simple-statistics";
 import { buildPairs } from "../fitting/build-values.ts";
 import type { Session } from "../fitting/session.ts";
+import { isProblem } from "../outcome/problem.ts";
 import type { GroundPoint, Group } from "../pictures/group-picture.ts";
+import { outline } from "../pictures/outline.ts";
+import { groupSummary } from "../stats/group-summary.ts";
 import { count } from "./count.ts";
 import { type Display, sideOf } from "./display.ts";
 
@@ -17,12 +20,19 @@ export function groupsOf(session: Session, carry: Display, offline: Display): Gr
       const point = { offline: offline.value(sides[i]!), carry: carry.value(carries[i]!) };
       return Number.isFinite(point.offline) && Number.isFinite(point.carry) ? [point] : [];
     });
-  return session.builds.map(({ name }, place) => ({
-    name,
-    place,
-    shots: points(name, true),
-    left: points(name, false),
-  }));
+  return session.builds.map(({ name }, place) => {
+    const shots = points(name, true);
+    const around = ellipseOf(shots);
+    return { name, place, shots, left: points(name, false), ...(around ? { outline: outline(around) } : {}) };
+  });
+}
+
+function ellipseOf(shots: readonly GroundPoint[]) {
+  const found = groupSummary(
+    shots.map(({ carry }) => carry),
+    shots.map(({ offline }) => offline),
+  );
+  return isProblem(found) ? null : found.ellipse;
 }
 
 /** The groups in words, for those who do not see the picture. */

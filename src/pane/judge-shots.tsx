@@ -2,6 +2,7 @@ import type { ShotTable } from "../shots/shot-table.ts";
 import { count } from "./count.ts";
 import type { Derived } from "./derive.ts";
 import type { DeskAction } from "./desk.ts";
+import { doubtsOf } from "./doubts.ts";
 import { Sign } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { ShotLine } from "./shot-line.tsx";
@@ -18,7 +19,7 @@ const MOST_LISTED = 1000;
 /** The shots, build by build, each with its tick. Nothing is unticked but by hand. */
 export function JudgeShots({ derived: { session, far }, figures, dispatch }: JudgeShotsProps) {
   const { table } = session;
-  const doubts = new Map<number, string>(far.map(({ index, message }) => [index, message]));
+  const doubts = doubtsOf(far, session.units, figures);
   const long = table.size > MOST_LISTED;
   return (
     <>

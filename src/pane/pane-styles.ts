@@ -64,7 +64,7 @@ const RULES = `
 .bench .problem{color:var(--warnInk);background:var(--warnFill);padding:8px;border-radius:var(--corner);margin:8px 0}
 .bench .quiet{color:var(--quiet);font-size:var(--small)}
 .bench small{display:block;color:var(--quiet);font-size:var(--small);font-weight:400}
-.bench table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
+.bench table{border-collapse:separate;border-spacing:0;width:100%;font-variant-numeric:tabular-nums}
 .bench th,.bench td{padding:4px 6px 4px 0;text-align:left;border-bottom:1px solid var(--line);vertical-align:top;font-weight:400}
 .bench thead th{font-weight:600}
 .bench .figures :is(td,thead th){text-align:right}

@@ -1,0 +1,36 @@
+import { flightPicture } from "../pictures/flight-picture.ts";
+import type { Derived } from "./derive.ts";
+import { displayOf } from "./display.ts";
+import { Drawing } from "./drawing.tsx";
+import type { Figures } from "./figures.ts";
+import { flightsOf, flightText } from "./flights.ts";
+import { Legend } from "./legend.tsx";
+
+interface FlightViewProps {
+  readonly derived: Derived;
+  readonly figures: Figures;
+}
+
+/** The builds' average flights from the side; nothing where the table has not what it takes. */
+export function FlightView({ derived: { session, comparison }, figures }: FlightViewProps) {
+  const carry = displayOf("carry", session.units, figures);
+  const height = displayOf("height", session.units, figures);
+  const flights = flightsOf(comparison, carry, height);
+  if (flights.length === 0) return null;
+  const units = { ahead: carry.unit, height: height.unit, heightPerAhead: session.units === "us" ? 3 : 1 };
+  return (
+    <figure>
+      <Drawing
+        id="flights"
+        figures={figures}
+        draw={(frame) => flightPicture(frame, flights, units, flightText(comparison, carry, height))}
+      />
+      <figcaption>
+        <Legend entries={flights} />
+        <span class="quiet">
+          Average flights from the side, drawn through launch angle, peak height, landing angle and carry.
+        </span>
+      </figcaption>
+    </figure>
+  );
+}
