@@ -1,14 +1,17 @@
 import type { Cell as FileCell, CellStyle as FileStyle, CellValue as FileValue } from "hucre";
-import type { CellValue, SheetPlan } from "../../sheets/plan.ts";
+import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
 import { fileFormula } from "./file-formula.ts";
 import { fileText, isAwkward } from "./file-text.ts";
-import { paintedBands } from "./painted-bands.ts";
+import { isPlainRow, type LongRun, LongRuns } from "./long-runs.ts";
+import { type Band, paintedBands } from "./painted-bands.ts";
 
 /** Cells as the library takes them: plain rows, a look for each column, and what differs from these. */
 export interface FileCells {
   readonly rows: FileValue[][];
   readonly columnStyles: readonly (FileStyle | undefined)[];
   readonly cells: Map<string, Partial<FileCell>>;
+  /** Left out of the above, for `finishParts` to write. */
+  readonly runs: readonly LongRun[];
 }
 
 /**
@@ -23,28 +26,34 @@ export function fileCells(sheet: SheetPlan): FileCells {
   const columnStyles = commonStyles(bands);
   const rows: FileValue[][] = [];
   const cells = new Map<string, Partial<FileCell>>();
+  const runs = new LongRuns(sheet, bands);
 
+  for (const block of sheet.blocks) for (const i of block.cells.keys()) putRow(block, i);
   for (const { row, rows: height, styles } of bands) {
-    for (let r = row; r < row + height; r++) {
-      rows[r] = new Array<FileValue>(styles.length).fill(null);
-      styles.forEach((style, column) => {
-        if (style !== columnStyles[column]) cells.set(`${r},${column}`, { style: style ?? {} });
-      });
-    }
-  }
-  for (const block of sheet.blocks) {
-    block.cells.forEach((values, i) => {
-      const row = block.row + i;
-      const line = rows[row] ?? [];
-      rows[row] = line;
-      while (line.length < block.column) widen(row, line);
-      for (const [j, value] of values.entries()) put(value, row, block.column + j, line);
-    });
+    for (let r = row; r < row + height; r++) if (!rows[r]) rows[r] = runs.has(r) ? [] : paintedRow(r, styles);
   }
   // The library forgets the heights of rows below the last cell.
   for (const { row, rows: height } of sheet.heights) rows[row + height - 1] ??= [];
   for (const { row, column, text } of sheet.notes) change(row, column, { comment: { text: fileText(text) } });
-  return { rows: Array.from(rows, (line) => line ?? []), columnStyles, cells };
+  return { rows: Array.from(rows, (line) => line ?? []), columnStyles, cells, runs: runs.all };
+
+  function putRow(block: Block, i: number): void {
+    const row = block.row + i;
+    if (runs.take(block, i)) return;
+    const line = rows[row] ?? paintedRow(row, runs.bandOf(row)?.styles ?? []);
+    rows[row] = line;
+    while (line.length < block.column) widen(row, line);
+    for (const [j, value] of block.cells[i]!.entries()) put(value, row, block.column + j, line);
+    if (isPlainRow(block.cells[i]!)) runs.offer(block, row);
+  }
+
+  /** A row of empty cells as they were painted. */
+  function paintedRow(row: number, styles: Band["styles"]): FileValue[] {
+    styles.forEach((style, column) => {
+      if (style !== columnStyles[column]) cells.set(`${row},${column}`, { style: style ?? {} });
+    });
+    return new Array<FileValue>(styles.length).fill(null);
+  }
 
   function put(value: CellValue, row: number, column: number, line: FileValue[]): void {
     if (column === line.length) widen(row, line);
@@ -52,7 +61,6 @@ export function fileCells(sheet: SheetPlan): FileCells {
       line[column] = fileText(value);
       if (isAwkward(value)) keepAsText(value, row, column);
     } else if (typeof value === "object" && value !== null) {
-      line[column] = null;
       const answer = typeof value.value === "string" ? fileText(value.value) : value.value;
       change(row, column, { formula: fileFormula(fileText(value.formula)), formulaResult: answer });
     } else {
@@ -80,7 +88,7 @@ export function fileCells(sheet: SheetPlan): FileCells {
 }
 
 /** For each column the look that most of its rows have: those cells then need no word of their own. */
-function commonStyles(bands: ReturnType<typeof paintedBands>): (FileStyle | undefined)[] {
+function commonStyles(bands: readonly Band[]): (FileStyle | undefined)[] {
   const columns = Math.max(0, ...bands.map(({ styles }) => styles.length));
   return Array.from({ length: columns }, (_, column) => {
     const counts = new Map<FileStyle | undefined, number>();

@@ -8,12 +8,18 @@ import { filePrint } from "./file-print.ts";
 import { fileConditionStyle } from "./file-style.ts";
 import { fileAttribute, fileText } from "./file-text.ts";
 import { fileTicks, fileValidation } from "./file-validation.ts";
+import type { LongRun } from "./long-runs.ts";
 import { tableHeadings } from "./table-headings.ts";
 
-/** One sheet of a plan in the words of the library that writes the file. */
-export function fileSheet(sheet: SheetPlan): WriteSheet {
-  const { rows, columnStyles, cells } = fileCells(sheet);
-  return {
+/** A sheet in the words of the library that writes the file, and the rows that are kept from it. */
+export interface FileSheet {
+  readonly sheet: WriteSheet;
+  readonly runs: readonly LongRun[];
+}
+
+export function fileSheet(sheet: SheetPlan): FileSheet {
+  const { rows, columnStyles, cells, runs } = fileCells(sheet);
+  const written: WriteSheet = {
     name: sheet.name,
     rows,
     cells,
@@ -36,6 +42,7 @@ export function fileSheet(sheet: SheetPlan): WriteSheet {
     view: { showGridLines: sheet.tables.length > 0 },
     hidden: sheet.hidden,
   };
+  return { sheet: written, runs };
 }
 
 function fileColumns(sheet: SheetPlan, styles: readonly (ColumnDef["style"] | undefined)[]): ColumnDef[] {

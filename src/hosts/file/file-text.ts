@@ -18,6 +18,14 @@ export function fileAttribute(text: string): string {
   return fileText(text).replace(/[\n\r\t]/g, escaped);
 }
 
+/** Text as it stands between two tags, control characters and markup escaped too. */
+export function fileXml(text: string): string {
+  if (!NEEDS_CARE.test(text)) return text;
+  return fileText(text)
+    .replace(CONTROLS, escaped)
+    .replace(/[&<>]/g, (character) => (character === "&" ? "&amp;" : character === "<" ? "&lt;" : "&gt;"));
+}
+
 /** Text that a spreadsheet would calculate, or take for an error, if it were typed into a cell. */
 export function isAwkward(text: string): boolean {
   return AWKWARD_STARTS.includes(text.charAt(0)) && text !== "";
@@ -25,6 +33,11 @@ export function isAwkward(text: string): boolean {
 
 const AWKWARD_STARTS = "=+-@#'";
 const NEEDS_ESCAPE = /_x[0-9A-Fa-f]{4}_|[\uFFFE\uFFFF]/;
+
+/** What XML forbids, and the carriage return, which it would read as a line break. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const CONTROLS = /[\u0000-\u0008\u000B-\u001F]/g;
+const NEEDS_CARE = /[^ !-%'-;=?-^`-~]/;
 
 function escaped(character: string): string {
   return `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`;

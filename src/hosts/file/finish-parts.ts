@@ -1,34 +1,59 @@
-import { strFromU8, strToU8, type Unzipped, unzipSync, zipSync } from "fflate";
-import type { WorkbookPlan } from "../../sheets/plan.ts";
-
-const STYLES_PART = "xl/styles.xml";
+import { bisector } from "d3-array";
+import { strFromU8, strToU8, unzipSync } from "fflate";
+import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
+import { longRows } from "./long-rows.ts";
+import type { LongRun } from "./long-runs.ts";
+import { zipParts } from "./zip-parts.ts";
 
 /**
- * Puts into a written file what the library has no word for: that points have no line between them, how faint the grid
- * is, what charts are called, and that text stays text when its cell is edited. A file
- * that needs none of it is left as it is, since taking a long table apart and together again is slow.
+ * Puts into a written file what the library has no word for: that points have no line between them, how faint the
+ * grid is, what charts are called, that text stays text when its cell is edited. And what was kept from it because it
+ * would take too long: the rows of long tables, a list for each sheet.
  */
-export function finishParts(bytes: Uint8Array, plan: WorkbookPlan): Uint8Array {
-  if (!hasCharts(plan) && !hasKeptText(bytes)) return bytes;
+export function finishParts(
+  bytes: Uint8Array,
+  plan: WorkbookPlan,
+  runs: readonly (readonly LongRun[])[],
+): Uint8Array {
   const parts = unzipSync(bytes);
-  change(parts, STYLES_PART, keepAsText);
-  plan.sheets.forEach((sheet, i) => {
-    change(parts, `xl/drawings/drawing${i + 1}.xml`, (xml) =>
-      xml.replace(/name="Chart (\d+)"/g, (_, n) => `name="${attribute(sheet.charts[Number(n) - 1]!.name)}"`),
-    );
-  });
-  for (const path of Object.keys(parts))
-    if (path.startsWith("xl/charts/chart")) change(parts, path, finishChart);
-  return zipSync(parts, { level: 6 });
+  return zipParts(
+    Object.keys(parts).map((path) => {
+      const [, folder, number] = /(\w+)\/[a-z]+(\d+)\.xml$/.exec(path) ?? [];
+      const place = Number(number) - 1;
+      if (folder === "worksheets" && runs[place]?.length) {
+        return { path, pieces: withRuns(strFromU8(parts[path]!), runs[place]), long: true };
+      }
+      if (path === "xl/styles.xml") return edited(keepAsText);
+      if (folder === "charts") return edited(finishChart);
+      if (folder === "drawings") return edited((xml) => nameCharts(xml, plan.sheets[place]!));
+      return { path, pieces: [parts[path]!] };
+
+      function edited(edit: (xml: string) => string) {
+        return { path, pieces: [strToU8(edit(strFromU8(parts[path]!)))] };
+      }
+    }),
+  );
 }
 
-function hasCharts(plan: WorkbookPlan): boolean {
-  return plan.sheets.some(({ charts }) => charts.length > 0);
-}
-
-function hasKeptText(bytes: Uint8Array): boolean {
-  const [styles] = Object.values(unzipSync(bytes, { filter: ({ name }) => name === STYLES_PART }));
-  return styles !== undefined && strFromU8(styles).includes('<protection hidden="1"/>');
+/** A worksheet with the rows of each run between those that the library wrote. */
+function* withRuns(xml: string, runs: readonly LongRun[]): Generator<Uint8Array> {
+  const starts = [...xml.matchAll(/<row r="(\d+)"/g)].map((found) => ({
+    row: Number(found[1]) - 1,
+    at: found.index,
+  }));
+  const byRow = bisector((start: (typeof starts)[number]) => start.row);
+  const end = xml.indexOf("</sheetData>");
+  let done = 0;
+  for (const run of [...runs].sort((a, b) => a.first - b.first)) {
+    const pattern = byRow.left(starts, run.pattern);
+    const next = starts[byRow.left(starts, run.first)]?.at ?? end;
+    yield strToU8(xml.slice(done, next));
+    for (const rows of longRows(run, xml.slice(starts[pattern]!.at, starts[pattern + 1]?.at ?? end))) {
+      yield strToU8(rows);
+    }
+    done = next;
+  }
+  yield strToU8(xml.slice(done));
 }
 
 /** Takes the lines away that `scatterSeries` marked, keeps the others straight and the grid faint. */
@@ -42,6 +67,10 @@ function finishChart(xml: string): string {
 const FAINT_GRID =
   '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="DDD9CC"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
 
+function nameCharts(xml: string, { charts }: SheetPlan): string {
+  return xml.replace(/name="Chart (\d+)"/g, (_, n) => `name="${attribute(charts[Number(n) - 1]!.name)}"`);
+}
+
 /** See `KEPT_AS_TEXT`. */
 function keepAsText(xml: string): string {
   return xml.replace(
@@ -49,11 +78,6 @@ function keepAsText(xml: string): string {
     (_, before: string, after: string, alignment: string | undefined) =>
       `<xf ${before}${after} quotePrefix="1">${alignment ?? ""}</xf>`,
   );
-}
-
-function change(parts: Unzipped, path: string, edit: (xml: string) => string): void {
-  const part = parts[path];
-  if (part) parts[path] = strToU8(edit(strFromU8(part)));
 }
 
 function attribute(text: string): string {

@@ -19,7 +19,7 @@ export async function writeXlsx(plan: WorkbookPlan): Promise<Outcome<Uint8Array>
   try {
     const sheets = plan.sheets.map(fileSheet);
     const bytes = await writeFile({
-      sheets,
+      sheets: sheets.map(({ sheet }) => sheet),
       namedRanges: [
         ...plan.names.map(({ name, at }) => ({ name, range: sheetAreaName(at) })),
         ...plan.sheets.flatMap(printNames),
@@ -27,7 +27,11 @@ export async function writeXlsx(plan: WorkbookPlan): Promise<Outcome<Uint8Array>
       defaultFont: FILE_FONT,
       activeSheet: plan.sheets.findIndex(({ name }) => name === plan.active),
     });
-    return finishParts(bytes, plan);
+    return finishParts(
+      bytes,
+      plan,
+      sheets.map(({ runs }) => runs),
+    );
   } catch (error) {
     return invalid(
       `The file could not be written: ${error instanceof Error ? error.message : String(error)}`,

@@ -4,7 +4,7 @@ import { readXlsx } from "hucre";
 import { describe, expect, test } from "vitest";
 import { writeXlsx } from "../../../src/hosts/file/write-xlsx.ts";
 import { isProblem } from "../../../src/outcome/problem.ts";
-import type { WorkbookPlan } from "../../../src/sheets/plan.ts";
+import type { CellValue, WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { contentsOfPlan } from "../../contents-of-plan.ts";
 import { planOfCells } from "../../sheets/plan-of-cells.ts";
 import { AWKWARD_TEXTS, samplePlan } from "../../sheets/sample-plan.ts";
@@ -65,6 +65,38 @@ describe("writeXlsx", () => {
     expect(await contentsOfXlsx(await written(far))).toEqual(contentsOfPlan(far));
   });
 
+  test("writes a long table as it writes a short one, whatever stands between its rows", async () => {
+    const area = (row: number, column: number, rows: number, columns: number) => ({
+      row,
+      column,
+      rows,
+      columns,
+    });
+    const rows = Array.from({ length: 1400 }, (_, i): CellValue[] => {
+      const remark = i % 97 === 5 ? AWKWARD_TEXTS[i % AWKWARD_TEXTS.length]! : `shot ${i} <&>\u0007 `;
+      const formula = { formula: `STDEV.S(B${i + 2},1)`, value: i % 3 === 0 ? "text & more" : i / 7 };
+      return [i % 2 === 0, i / 3, i % 5 === 0 ? null : remark, formula, i % 4 === 0 ? 7 - i : null];
+    });
+    const plan = planOfCells([], {
+      blocks: [
+        { row: 1420, column: 3, cells: [["below", 1]] },
+        { row: 1, column: 2, cells: [["Keep", "Figure", "Remark", "Spread", "="], ...rows] },
+        { row: 0, column: 0, cells: [["above"]] },
+      ],
+      styles: [
+        { area: area(1, 2, 1, 5), style: "headingCentre" },
+        { area: area(2, 3, 1000, 1), style: "figure" },
+        { area: area(600, 2, 40, 8), style: "input" },
+        { area: area(700, 0, 300, 1), style: "group" },
+      ],
+      formats: [{ area: area(2, 3, 1400, 1), format: "0.00" }],
+      heights: [{ row: 800, rows: 2, points: 40 }],
+      notes: [{ row: 900, column: 4, text: "a note in the middle" }],
+      tables: [{ name: "Long", area: area(1, 2, 1401, 5) }],
+    });
+    expect(await contentsOfXlsx(await written(plan))).toEqual(contentsOfPlan(plan));
+  });
+
   test("makes no formula of text, and marks text that an edit would turn into one", async () => {
     const bytes = await written(planOfCells(AWKWARD_TEXTS.map((text) => [text])));
     const sheet = part(bytes, "xl/worksheets/sheet1.xml");
@@ -97,10 +129,14 @@ describe("writeXlsx", () => {
     );
     const text = fc.array(character, { maxLength: 6 }).map((pieces) => pieces.join(""));
     const texts = fc.sample(text, { numRuns: 3000, seed: 7 }).filter((one) => one !== "");
-    const bytes = await written(planOfCells(texts.map((one) => [one])));
-    const { sheets } = await readXlsx(bytes);
-    expect(sheets[0]!.rows.map((row) => row[0])).toEqual(texts);
-    expect(part(bytes, "xl/sharedStrings.xml")).not.toMatch(FORBIDDEN);
+    // A long block and a short one are written in two ways.
+    for (const some of [texts, texts.slice(0, 400)]) {
+      const bytes = await written(planOfCells(some.map((one) => [one])));
+      const { sheets } = await readXlsx(bytes);
+      expect(sheets[0]!.rows.map((row) => row[0])).toEqual(some);
+      expect(part(bytes, "xl/sharedStrings.xml")).not.toMatch(FORBIDDEN);
+      expect(part(bytes, "xl/worksheets/sheet1.xml")).not.toMatch(FORBIDDEN);
+    }
   });
 
   test("keeps every bit of a number", async () => {
