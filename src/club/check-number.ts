@@ -1,5 +1,8 @@
 import { invalid, type Problem } from "../outcome/problem.ts";
 
+/** Least and greatest figure that no sum here runs over or vanishes with; every bench is far within. */
+export const computable = { least: 1e-9, greatest: 1e9 } as const;
+
 /** What a figure must be, for the sentence that refuses it. */
 export interface NumberRule {
   /** The name of the argument, as the user knows it. */
@@ -8,9 +11,9 @@ export interface NumberRule {
   readonly unit: string;
   /** Least value allowed; none if left out. */
   readonly least?: number;
-  /** TRUE when the least value itself is refused ("more than 0"). */
+  /** TRUE when the least value itself is refused ("more than 0", by a billionth at least). */
   readonly above?: boolean;
-  /** Greatest value allowed; none if left out. */
+  /** Greatest value allowed; a thousand million if left out. */
   readonly greatest?: number;
 }
 
@@ -21,13 +24,13 @@ export interface NumberRule {
  * Example: a weight of -3 gives "weight is -3; it should be grams, more than 0".
  */
 export function checkNumber(value: number, rule: NumberRule): Problem | undefined {
-  const { name, unit, least, above = false, greatest } = rule;
-  const tooLow = least !== undefined && (above ? value <= least : value < least);
-  const tooHigh = greatest !== undefined && value > greatest;
+  const { name, unit, least, above = false, greatest = computable.greatest } = rule;
+  const tooLow = least !== undefined && (above ? value < least + computable.least : value < least);
+  const tooHigh = value > greatest || value < -computable.greatest;
   if (Number.isFinite(value) && !tooLow && !tooHigh) return undefined;
   const bounds = [
     least === undefined ? undefined : above ? `more than ${least}` : `${least} or more`,
-    greatest === undefined ? undefined : `at most ${greatest}`,
+    rule.greatest === undefined && !tooHigh ? undefined : `at most ${greatest}`,
   ].filter((part) => part !== undefined);
   const found = Number.isFinite(value) ? `is ${value}` : "is not a number";
   return invalid(`${name} ${found}; it should be ${[unit, ...bounds].join(", ")}.`);

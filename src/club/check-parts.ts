@@ -1,5 +1,5 @@
 import { invalid, type Problem } from "../outcome/problem.ts";
-import { checkNumbers, type NumberRule } from "./check-number.ts";
+import { checkNumbers, computable, type NumberRule } from "./check-number.ts";
 import { type ClubParts, usualGripLength } from "./club-parts.ts";
 
 /** Refuses parts that are no figures, negative, or placed off the club; the shaft is checked where it is cut. */
@@ -33,7 +33,8 @@ export function checkParts(parts: ClubParts): Problem | undefined {
   const problem = checkNumbers(checks);
   if (problem) return problem;
   const { balance } = grip;
-  if (balance === undefined || (balance > 0 && balance < gripLength)) return undefined;
+  if (balance === undefined || (balance > computable.least && balance < gripLength - computable.least))
+    return undefined;
   return invalid(
     `grip balance point is ${balance}; it should be inches from the butt, more than 0 and less than ${gripLength}.`,
   );

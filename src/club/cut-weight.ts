@@ -1,5 +1,6 @@
 import { type Outcome, unavailable } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
+import { finite } from "./finite.ts";
 
 /**
  * Weight in grams of a shaft cut to length when nothing but its raw weight and length is known: a uniform shaft
@@ -17,5 +18,5 @@ export function cutWeight(rawWeight: number, rawLength: number, cutLength: numbe
   if (cutLength > rawLength) {
     return unavailable(`cutLength is ${cutLength}, longer than the raw shaft's ${rawLength} inches.`);
   }
-  return (rawWeight * cutLength) / rawLength;
+  return finite(rawWeight * (cutLength / rawLength));
 }

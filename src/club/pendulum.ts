@@ -7,7 +7,7 @@ const rules = {
   balance: { name: "balance", unit: "inches from the butt", least: 0, above: true },
   period: { name: "period", unit: "seconds", least: 0, above: true },
   inertia: { name: "inertia", unit: "kg cm2", least: 0, above: true },
-  pivot: { name: "pivot", unit: "inches from the butt", least: 0 },
+  pivot: { name: "pivot", unit: "inches from the butt" },
 } satisfies Record<string, NumberRule>;
 
 /**
@@ -20,7 +20,7 @@ function restoring(weight: number, arm: number): number {
 /**
  * Moment of inertia in kg cm2 about the butt of a club that swings freely, in small swings, about a pivot `pivot`
  * inches from the butt: period T gives T^2 weight g arm / (4 pi^2) about the pivot (the compound pendulum), and the
- * parallel-axis theorem carries it to the butt. Time many swings and divide.
+ * parallel-axis theorem carries it to the butt. Time many swings and divide. A pivot beyond the butt is negative.
  *
  * A period shorter than a weight at one place would have cannot be, and a pivot at the balance point does not swing.
  *

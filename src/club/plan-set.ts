@@ -6,6 +6,7 @@ import { setParts } from "./set-parts.ts";
 import type { SetClub, SetRequest } from "./set-request.ts";
 import { setShaftWeights } from "./set-shaft-weights.ts";
 import { setTargets } from "./set-targets.ts";
+import { setTipTrims } from "./set-tip-trims.ts";
 
 /** A club in its set: with the steps to the club before it. */
 export interface SetPlanClub extends PlannedClub {
@@ -45,7 +46,9 @@ export function planSet(
   if (problem) return problem;
   const weights = setShaftWeights(request);
   if (isProblem(weights)) return weights;
-  const parts = clubs.map((club, index) => setParts(request, club, weights[index]!));
+  const trims = setTipTrims(request);
+  if (isProblem(trims)) return trims;
+  const parts = clubs.map((club, index) => setParts(request, club, weights[index]!, trims[index]!));
   const targets = setTargets(request, parts);
   if (isProblem(targets)) return targets;
   const planned: PlannedClub[] = [];

@@ -1,5 +1,6 @@
-import { invalid, type Outcome } from "../outcome/problem.ts";
+import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
+import { finite } from "./finite.ts";
 
 /**
  * A value for each club of a list that runs from the longest to the shortest: `value` at the reference club, `step`
@@ -27,5 +28,8 @@ export function progression(
     [value, { name: "value", unit: "a number" }],
     [step, { name: "step", unit: "a number" }],
   ]);
-  return problem ?? labels.map((_, index) => value + (index - at) * step);
+  if (problem) return problem;
+  const values = labels.map((_, index) => value + (index - at) * step);
+  const beyond = values.map(finite).find(isProblem);
+  return beyond ?? values;
 }

@@ -21,6 +21,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * ferrule; 2
  * epoxy; 2
  * tip; parallel                       or taper
+ * tip trims; 0.5; 0.5; 6              inches off, inches more a club shorter, at which club (both optional)
  * balance share; 0.49                 the raw shaft's balance point as a share of its length from the butt
  * most tip trim; 3                    the maker's limits: most tip trim, most butt trim, least cut length
  * bend limit; 2

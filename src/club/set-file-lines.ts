@@ -36,10 +36,10 @@ function target(draft: SetFileDraft, [kind = "", first = "", second = "", third 
   if (word === "swingweight") {
     const points = pointsOfCode(first.trim());
     if (isProblem(points)) return points;
-    const step = second.trim() === "" ? 0 : setFileNumber("target step", second);
-    if (isProblem(step)) return step;
-    const reference = third.trim() === "" ? undefined : third.trim();
-    draft.target = { kind: "swingweight", code: first.trim(), step, ...(reference ? { reference } : {}) };
+    const steps = stepped("target", ["0", second, third]);
+    if (isProblem(steps)) return steps;
+    const { value: _, ...rest } = steps;
+    draft.target = { kind: "swingweight", code: first.trim(), ...rest };
     return undefined;
   }
   if (word === "inertia") {
@@ -56,23 +56,35 @@ function target(draft: SetFileDraft, [kind = "", first = "", second = "", third 
 }
 
 function shafts(draft: SetFileDraft, cells: readonly string[]) {
-  const [first = "", second = "", third = ""] = cells;
-  if (first.trim().toLowerCase() === "list") {
+  if (cells[0]?.trim().toLowerCase() === "list") {
     const weights = figures("shafts", cells.slice(1));
     if (isProblem(weights)) return weights;
     draft.shafts = { kind: "list", weights };
     return undefined;
   }
-  const numbers = figures("shafts", second.trim() === "" ? [first] : [first, second]);
-  if (isProblem(numbers)) return numbers;
-  const reference = third.trim();
-  draft.shafts = {
-    kind: "steps",
-    weight: numbers[0]!,
-    step: numbers[1] ?? 0,
-    ...(reference ? { reference } : {}),
-  };
+  const steps = stepped("shafts", cells);
+  if (isProblem(steps)) return steps;
+  const { value, ...rest } = steps;
+  draft.shafts = { kind: "steps", weight: value, ...rest };
   return undefined;
+}
+
+function tipTrims(draft: SetFileDraft, cells: readonly string[]) {
+  const steps = stepped("tip trims", cells);
+  if (isProblem(steps)) return steps;
+  const { value, ...rest } = steps;
+  draft.tipTrims = { tip: value, ...rest };
+  return undefined;
+}
+
+/** A value, its step a club shorter and the reference club, as a line says them; the last two may be left out. */
+function stepped(name: string, [first = "", second = "", third = ""]: readonly string[]) {
+  const value = setFileNumber(name, first);
+  if (isProblem(value)) return value;
+  const step = second.trim() === "" ? 0 : setFileNumber(`${name} step`, second);
+  if (isProblem(step)) return step;
+  const reference = third.trim();
+  return { value, step, ...(reference ? { reference } : {}) };
 }
 
 function tolerance(draft: SetFileDraft, [name = "", value]: readonly string[]) {
@@ -104,6 +116,7 @@ export const setFileLines: Readonly<
   target,
   shafts,
   tolerance,
+  "tip trims": tipTrims,
   grip: line("grip", (draft, [weight, length, balance]) => {
     draft.grip = { weight, length, balance };
   }),

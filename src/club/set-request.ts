@@ -19,6 +19,7 @@ export interface SetClub {
   readonly shaft?: number;
   /** Length of its raw shaft; left out, one just long enough: the length in the club and the tip trim. */
   readonly rawLength?: number;
+  /** What comes off its tip, before the set's schedule. */
   readonly tipTrim?: number;
   /** Inches from the shaft's tip to the club's end, where the bore stops short of the ground; 0 when left out. */
   readonly bore?: number;
@@ -69,6 +70,8 @@ export interface SetRequest {
   readonly clubs: readonly SetClub[];
   readonly target: SetTarget;
   readonly shafts: SetShafts;
+  /** The schedule of tip trims: inches off at a reference club (the first if left out), a step a club shorter. */
+  readonly tipTrims?: { readonly tip: number; readonly step?: number; readonly reference?: string };
   /** What the raw shafts have in common. */
   readonly shaftBlank?: {
     /** Balance point as a share of the raw length, from the butt; a half when left out. */

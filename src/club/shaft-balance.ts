@@ -1,5 +1,5 @@
 import { invalid, type Outcome } from "../outcome/problem.ts";
-import { checkNumber } from "./check-number.ts";
+import { checkNumber, computable } from "./check-number.ts";
 import type { RawShaft } from "./raw-shaft.ts";
 
 /**
@@ -18,7 +18,8 @@ export function shaftBalance(shaft: RawShaft): Outcome<number> {
     return problem ?? (length * (1 + 2 * taper)) / (3 * (1 + taper));
   }
   if (balance === undefined) return length / 2;
-  if (balance > 0 && balance < length) return balance;
+  const share = balance / length;
+  if (share > computable.least && share < 1 - computable.least) return balance;
   return invalid(
     `shaft balance point is ${balance}; it should be inches from the butt, more than 0 and less than ${length}.`,
   );

@@ -1,6 +1,7 @@
 import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import { checkNumber } from "./check-number.ts";
 import { gramsPerOunce } from "./exact-units.ts";
+import { finite } from "./finite.ts";
 import { swingweightMoment } from "./swingweight-moment.ts";
 import { swingweightScale } from "./swingweight-scale.ts";
 
@@ -20,5 +21,5 @@ export function weightToAdd(from: string, to: string, position: number): Outcome
   if (position === swingweightScale.fulcrum) {
     return unavailable("position is 14, the scale's own fulcrum; weight there changes no swingweight.");
   }
-  return ((end - start) * gramsPerOunce) / (position - swingweightScale.fulcrum);
+  return finite(((end - start) * gramsPerOunce) / (position - swingweightScale.fulcrum));
 }

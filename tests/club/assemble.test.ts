@@ -92,7 +92,7 @@ describe("assemble(length, head, shaft, shaftBalance, grip)", () => {
     [[44, 200, 65, 22, Number.NaN], "grip"],
     [[44, 200, 65, 22, 50, -2], "tip"],
     [[44, 200, 65, 22, 50, 0, -2], "butt"],
-    [[1e200, 1e200, 65, 22, 50], "too great"],
+    [[1e200, 1e200, 65, 22, 50], "length is 1e+200"],
   ])("refuses %j and names the %s", (figures, name) => {
     expect(refusal(assemble(...(figures as [number, number, number, number, number])))).toContain(name);
   });

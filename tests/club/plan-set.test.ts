@@ -72,6 +72,13 @@ describe("planSet(request)", () => {
     expect(answer(planSet(request)).clubs.map((club) => club.cut.butt)).toEqual([2.5, 3, 3.5]);
   });
 
+  test("trims tips by the shop's schedule, and a club's own trim goes first", () => {
+    const clubs = request.clubs.map((club) => ({ ...club, tipTrim: club.club === "8" ? 2 : undefined }));
+    const plan = answer(planSet({ ...request, clubs, tipTrims: { tip: 0.5, step: 0.5, reference: "6" } }));
+    expect(plan.clubs.map((club) => club.cut.tip)).toEqual([0.5, 1, 2]);
+    expect(plan.clubs.map((club) => club.cut.butt)).toEqual([3, 3, 2.5]);
+  });
+
   test("says what the head lacks, how to bend it and what that does to bounce", () => {
     const [six, seven, eight] = answer(planSet(request)).clubs;
     expect(six).toMatchObject({ loftChange: -1, lieChange: 0.5, bounce: 3 });
@@ -135,6 +142,18 @@ describe("planSet(request)", () => {
       "Club 5: The raw shaft",
     ],
     ["a lie that is none", { clubs: [{ ...request.clubs[1]!, lie: 200 }] }, "Club 7: lie is 200"],
+    [
+      "a schedule below nothing",
+      {
+        clubs: [
+          { club: "6", length: 37 },
+          { club: "7", length: 36 },
+        ],
+        shafts: { kind: "steps", weight: 99 },
+        tipTrims: { tip: 0, step: 1, reference: "7" },
+      },
+      "tip trim of club 6 comes to -1",
+    ],
     ["a negative ferrule", { ferrule: -1 }, "ferrule"],
     ["a negative limit", { bendLimit: -1 }, "bend limit"],
   ])("refuses %s", (_, wrong, message) => {

@@ -14,6 +14,7 @@ grip; 50; 10.63; 5.3
 ferrule; 2
 epoxy; 1.5
 tip; parallel
+tip trims; 0.5; 0.5; 6
 balance share; 0.49
 most tip trim; 3
 most butt trim; 4
@@ -41,6 +42,7 @@ describe("readSetFile(text)", () => {
       ferrule: 2,
       epoxy: 1.5,
       shaftBlank: { tipKind: "parallel", balanceShare: 0.49, limits: { tip: 3, butt: 4, cutLength: 34 } },
+      tipTrims: { tip: 0.5, step: 0.5, reference: "6" },
       bendLimit: 2,
       tolerances: { length: 0.0625, swingweight: 0.5 },
       bin: [107.2, 108.9, 110.4],
