@@ -57,6 +57,11 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
           <li>Press “Make the comparison sheets”: they are added, and no sheet of yours is touched.</li>
         </ol>
       )}
+      {empty && (
+        <p class="quiet">
+          Before the first ball: everyone behind the player, and a look at the net and the mat.
+        </p>
+      )}
       <label for="shots-text">Shot table, as copied or dropped here</label>
       <textarea
         id="shots-text"

@@ -9,31 +9,33 @@ interface MakeBarProps {
 
 /** The one button that everything leads to, always in sight, and what came of pressing it. */
 export function MakeBar({ host, session }: MakeBarProps) {
-  const { making, make, cancel } = useMaking(host);
+  const { making, slow, make, cancel } = useMaking(host);
   const working = making.is === "working";
+  // Not disabled while it works: a button that is disabled under the finger drops the keyboard's place.
   return (
-    <footer class="make">
+    <div class="make">
       <p role="status" class={making.is === "failed" ? "problem" : ""}>
         {sentenceOf(making)}
       </p>
-      {working && <progress aria-label="Sheets written" value={making.share} max={1} />}
+      {working && slow && <progress aria-label="Sheets written" value={making.share} max={1} />}
       <div class="buttons">
         <button
           type="button"
           id="make-sheets"
           class="primary"
-          disabled={session === null || working}
-          onClick={() => session && void make(session)}
+          disabled={session === null}
+          aria-disabled={working}
+          onClick={() => session && !working && void make(session)}
         >
           Make the comparison sheets
         </button>
-        {working && (
+        {working && slow && (
           <button type="button" id="cancel-making" onClick={cancel}>
             Cancel
           </button>
         )}
       </div>
-    </footer>
+    </div>
   );
 }
 
@@ -44,7 +46,7 @@ function sentenceOf(making: Making): string {
     case "working":
       return "Writing the sheets\u2026";
     case "done":
-      return [`Added ${making.sheets.join(" and ")}.`, ...making.notes].join(" ");
+      return [`Added ${new Intl.ListFormat("en-GB").format(making.sheets)}.`, ...making.notes].join(" ");
     case "failed":
       return making.message;
   }

@@ -1,5 +1,6 @@
 import type { DeskAction } from "./desk.ts";
 import { emptyDraft, type Kept } from "./draft.ts";
+import { freeId, sessionName } from "./session-name.ts";
 import { today } from "./today.ts";
 
 interface PaneHeadProps {
@@ -8,17 +9,46 @@ interface PaneHeadProps {
   readonly dispatch: (action: DeskAction) => void;
 }
 
-/** The name of the thing, the units, and the ways back. */
+/** Which session is on the desk, the units, and the ways back. */
 export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
-  const { id: _, ...empty } = emptyDraft("", today());
+  const startOver = () => {
+    const { id: _, ...draft } = emptyDraft(kept.open, today());
+    dispatch({ does: "replace", draft });
+  };
   return (
-    <header>
+    <div class="head">
+      {kept.drafts.length > 1 && (
+        <div class="row session">
+          <select
+            id="session"
+            aria-label="Session"
+            value={kept.open}
+            onChange={(event) => dispatch({ does: "open", id: event.currentTarget.value })}
+          >
+            {kept.drafts.map((draft) => (
+              <option key={draft.id} value={draft.id}>
+                {sessionName(draft)}
+              </option>
+            ))}
+          </select>
+          <button type="button" id="forget" onClick={() => dispatch({ does: "forget", id: kept.open })}>
+            Remove
+          </button>
+        </div>
+      )}
       <div class="buttons">
         <button type="button" id="undo" disabled={!canUndo} onClick={() => dispatch({ does: "undo" })}>
           Undo
         </button>
-        <button type="button" id="start-over" onClick={() => dispatch({ does: "replace", draft: empty })}>
+        <button type="button" id="start-over" onClick={startOver}>
           Start over
+        </button>
+        <button
+          type="button"
+          id="new-session"
+          onClick={() => dispatch({ does: "new", draft: emptyDraft(freeId(kept), today()) })}
+        >
+          New session
         </button>
         <select
           aria-label="Units"
@@ -32,6 +62,6 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
           <option value="metric">metres, m/s, cm</option>
         </select>
       </div>
-    </header>
+    </div>
   );
 }

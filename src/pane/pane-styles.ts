@@ -32,7 +32,7 @@ const RULES = `
 .bench h2{font-size:var(--text);margin:0;display:inline}
 .bench h3{font-size:var(--text);margin:12px 0 4px}
 .bench p{margin:0 0 8px}
-.bench header{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
+.bench .head{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
 .bench .parts{flex:1}
 .bench caption{text-align:left;padding-bottom:4px;font-size:var(--small);color:var(--quiet)}
 .bench .loading{padding:16px;color:var(--quiet)}
@@ -56,7 +56,10 @@ const RULES = `
 .bench .primary:disabled{background:var(--raised)}
 .bench :focus-visible{outline:2px solid var(--accent);outline-offset:2px}
 .bench .buttons{display:flex;flex-wrap:wrap;gap:8px;margin:8px 0 0}
-.bench header .buttons{margin:0}
+.bench .head .buttons{margin:0}
+.bench .session{width:100%}
+.bench .session select{flex:1;min-width:0}
+.bench [aria-disabled=true]{opacity:.6;cursor:default}
 .bench .row{display:flex;gap:8px}
 .bench .row button{flex:none}
 .bench .add{margin-top:12px}

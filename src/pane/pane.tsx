@@ -79,6 +79,9 @@ export function Pane({ host, demo }: PaneProps) {
           </>
         )}
       </div>
+      <p class="heard" aria-live="polite">
+        {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}.`}
+      </p>
       <MakeBar host={host} session={known?.session ?? null} />
     </>
   );

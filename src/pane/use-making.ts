@@ -12,20 +12,27 @@ export type Making =
   | { readonly is: "done"; readonly sheets: readonly string[]; readonly notes: readonly string[] }
   | { readonly is: "failed"; readonly message: string };
 
+/** What takes less than this is not worth a bar that flashes up, milliseconds. */
+const PATIENCE = 500;
+
 /** Writes the comparison sheets through the host, tells how far it is, and stops when told to. */
 export function useMaking(host: Host) {
   const [making, setMaking] = useState<Making>({ is: "idle" });
+  const [slow, setSlow] = useState(false);
   const stop = useRef<AbortController | null>(null);
   const make = async (session: Session) => {
     const controller = new AbortController();
     stop.current = controller;
     setMaking({ is: "working", share: 0 });
-    setMaking(
-      await carryOut(host, session, controller.signal, (share) => setMaking({ is: "working", share })),
-    );
+    const timer = setTimeout(() => setSlow(true), PATIENCE);
+    const progress = (share: number) => setMaking({ is: "working", share });
+    const ended = await carryOut(host, session, controller.signal, progress);
+    clearTimeout(timer);
+    setSlow(false);
+    setMaking(ended);
     stop.current = null;
   };
-  return { making, make, cancel: () => stop.current?.abort() };
+  return { making, slow, make, cancel: () => stop.current?.abort() };
 }
 
 async function carryOut(
@@ -41,8 +48,8 @@ async function carryOut(
     if (isProblem(written)) return { is: "failed", message: written.message };
     return { is: "done", ...written };
   } catch (error) {
-    // A host answers problems; this is for a host that breaks that promise, so that the button comes back.
+    // A host answers problems; this is for one that breaks its promise, so that the button comes back.
     const message = error instanceof Error ? error.message : String(error);
-    return { is: "failed", message: `${host.name} could not write the sheets: ${message}` };
+    return { is: "failed", message: `The sheets could not be written: ${message}` };
   }
 }

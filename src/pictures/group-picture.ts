@@ -61,7 +61,7 @@ export function groupPicture(frame: Frame, groups: readonly Group[], unit: strin
     }),
     label(frame, round(x(0)), 10, "target"),
     label(frame, EDGE.left, 10, `carry, ${unit}`, "start"),
-    label(frame, round(x(0)), bottom + 27, `left \u2190 of the target, ${unit} \u2192 right`),
+    label(frame, round(x(0)), bottom + 27, `\u2190 left, ${unit}, right \u2192`),
     ...groups.flatMap((group) => groupMarks(frame, group, x, y)),
   ];
   return picture(frame, bottom + EDGE.bottom, "Where the shots came down, seen from above", text, marks);
