@@ -1,0 +1,134 @@
+import { NO_DIFFERENCE, PRIOR_NODES } from "./build-prior.ts";
+import type { GroupMean } from "./chance-best.ts";
+
+/**
+ * Chances of being best when each group has its own unknown spread: a mean is known up to Student's t about its
+ * average, and leans towards the common mean as the prior has it. Densities are laid out on an even grid and added
+ * up; the common mean and the spread among groups are averaged over on fixed points.
+ */
+export function separateChances(groups: readonly GroupMean[], target: number | null): number[] {
+  const k = groups.length;
+  const df = groups.reduce((sum, { n }) => sum + n - 1, 0);
+  const typical = Math.sqrt(groups.reduce((sum, { n, sd }) => sum + (n - 1) * sd! ** 2, 0) / df);
+  const total = new Array<number>(k).fill(0);
+  const add = (weight: number, chances: readonly number[] | null) => {
+    for (let i = 0; i < k; i++) total[i] = total[i]! + weight * (chances ? chances[i]! : 1 / k);
+  };
+  for (const { ratio, weight } of [{ ratio: 0, weight: NO_DIFFERENCE }, ...PRIOR_NODES]) {
+    const among = ratio * typical;
+    for (const { common, share } of commonMeans(groups, among)) {
+      if (ratio === 0) {
+        add(weight * share * product(groups.map((group) => density(group, common))), null);
+        continue;
+      }
+      const { likelihood, chances } = onGrid(groups, common, among, target);
+      add(weight * share * likelihood, chances);
+    }
+  }
+  const sum = total.reduce((a, b) => a + b, 0);
+  return total.map((chance) => chance / sum);
+}
+
+/** Points for the common mean, which may lie anywhere beforehand, and the stretch that each stands for. */
+function commonMeans(groups: readonly GroupMean[], among: number): { common: number; share: number }[] {
+  const weights = groups.map(({ n, sd }) => 1 / (among ** 2 + sd! ** 2 / n));
+  const whole = weights.reduce((a, b) => a + b, 0);
+  const centre = groups.reduce((sum, { mean }, i) => sum + mean * weights[i]!, 0) / whole;
+  const width = 1 / Math.sqrt(whole);
+  return Array.from({ length: 15 }, (_, i) => ({
+    common: centre + (i - 7) * 0.7 * width,
+    share: 0.7 * width,
+  }));
+}
+
+/** How likely an average as far from `x` is, by Student's t, up to a factor that is the same for all x. */
+function density({ n, mean, sd }: GroupMean, x: number): number {
+  const t = ((x - mean) / sd!) * Math.sqrt(n);
+  return Math.exp((-n / 2) * Math.log1p((t * t) / (n - 1)));
+}
+
+/** In standard errors: beyond, even Student's t with two degrees of freedom has next to nothing left. */
+const REACH = 40;
+const MOST_POINTS = 1500;
+
+function onGrid(groups: readonly GroupMean[], common: number, among: number, target: number | null) {
+  const k = groups.length;
+  const errors = groups.map(({ n, sd }) => sd! / Math.sqrt(n));
+  const low = Math.max(
+    common - 6 * among,
+    Math.min(...groups.map(({ mean }, i) => mean - REACH * errors[i]!)),
+  );
+  const high = Math.min(
+    common + 6 * among,
+    Math.max(...groups.map(({ mean }, i) => mean + REACH * errors[i]!)),
+  );
+  const wished = Math.ceil((high - low) / (0.25 * Math.min(among, ...errors))) + 1;
+  const points = Math.min(MOST_POINTS, Math.max(40, wished));
+  const step = (high - low) / (points - 1);
+  const heights = groups.map((group) => {
+    const line = new Float64Array(points);
+    for (let g = 0; g < points; g++) {
+      const x = low + g * step;
+      const z = (x - common) / among;
+      line[g] = (density(group, x) * Math.exp(-0.5 * z * z)) / (among * Math.sqrt(2 * Math.PI));
+    }
+    return line;
+  });
+  const sums = heights.map((line) => cumulative(line, step));
+  const masses = sums.map((line) => line[points - 1]!);
+  const chances = new Array<number>(k).fill(0);
+  for (let g = 0; g < points; g++) {
+    for (let i = 0; i < k; i++) {
+      let share = heights[i]![g]!;
+      for (let j = 0; j < k && share > 0; j++) {
+        if (j === i) continue;
+        share *= target === null ? sums[j]![g]! : farther(heights[j]!, sums[j]!, g, step, low, target);
+      }
+      chances[i] = chances[i]! + share;
+    }
+  }
+  const all = chances.reduce((a, b) => a + b, 0);
+  return { likelihood: product(masses), chances: chances.map((chance) => (all > 0 ? chance / all : 1 / k)) };
+}
+
+/** The mass that lies farther from the target than grid point `g` does. */
+function farther(
+  heights: Float64Array,
+  sums: Float64Array,
+  g: number,
+  step: number,
+  from: number,
+  target: number,
+): number {
+  const mirror = (2 * target - (from + g * step) - from) / step;
+  const a = sums[g]!;
+  const b = at(heights, sums, mirror, step);
+  return sums[sums.length - 1]! - Math.abs(a - b);
+}
+
+/** The running sum between grid points, by the cubic that has the right heights and slopes at both. */
+function at(heights: Float64Array, sums: Float64Array, place: number, step: number): number {
+  const last = sums.length - 1;
+  if (place <= 0) return 0;
+  if (place >= last) return sums[last]!;
+  const g = Math.floor(place);
+  const t = place - g;
+  const rise = sums[g + 1]! - sums[g]!;
+  const [m0, m1] = [heights[g]! * step, heights[g + 1]! * step];
+  return sums[g]! + t * (m0 + t * (3 * rise - 2 * m0 - m1 + t * (m0 + m1 - 2 * rise)));
+}
+
+/** Running integral of a smooth line that is nought at both ends, to the fourth order in the step. */
+function cumulative(line: Float64Array, step: number): Float64Array {
+  const sums = new Float64Array(line.length);
+  for (let g = 1; g < line.length; g++) {
+    const before = line[g - 2] ?? 0;
+    const after = line[g + 1] ?? 0;
+    sums[g] = sums[g - 1]! + (step / 24) * (13 * (line[g - 1]! + line[g]!) - before - after);
+  }
+  return sums;
+}
+
+function product(factors: readonly number[]): number {
+  return factors.reduce((a, b) => a * b, 1);
+}

@@ -1,0 +1,66 @@
+import { expect, test } from "vitest";
+import {
+  type BaselineComparison,
+  compareWithBaseline,
+  type Dunnett,
+  dunnett,
+  holm,
+  type MeanDifference,
+  welch,
+} from "../../src/stats/index.ts";
+import { bloodCounts } from "./published-data.ts";
+
+const answer = (groups: number[][], baseline = 0) =>
+  compareWithBaseline(groups, baseline) as BaselineComparison;
+
+// Dunnett 1955: `dunnett` is checked against published figures in its own test.
+test("groups that spread alike are compared by Dunnett's method", () => {
+  const found = answer(bloodCounts);
+  const expected = (dunnett(bloodCounts, 0) as Dunnett).differences[2]!;
+  expect(found.method).toBe("dunnett");
+  expect(found.reason).toContain("pooled");
+  expect(found.rows[2]).toMatchObject({ n: 5, low: expected.low, high: expected.high, p: expected.p });
+  expect(found.rows[0]).toMatchObject({ difference: null, low: null, p: null, g: null, shift: null });
+});
+
+test("groups that spread differently keep their own spread, by Holm over Welch with Bonferroni's limits", () => {
+  const wide = [200, 262, 271, 230, 281, 240];
+  const groups = [[250, 252, 249, 255, 251, 250], [256, 255, 259, 251, 254, 256], wide];
+  const found = answer(groups);
+  const first = welch(groups[1]!, groups[0]!, 0.975) as MeanDifference;
+  const second = welch(wide, groups[0]!, 0.975) as MeanDifference;
+  expect(found.method).toBe("holm-welch");
+  expect(found.rows[1]!.low).toBe(first.low);
+  expect(found.rows[2]!.high).toBe(second.high);
+  expect([found.rows[1]!.p, found.rows[2]!.p]).toEqual(holm([first.p, second.p]));
+});
+
+test("a group with a single value has a difference but no limits, and does not widen the others'", () => {
+  const found = answer([...bloodCounts, [9.1], []]);
+  expect(found.rows[3]).toMatchObject({ n: 1, sd: null, low: null, high: null, p: null });
+  expect(found.rows[3]!.difference).toBeCloseTo(9.1 - 49.5 / 6, 12);
+  expect(found.rows[4]).toMatchObject({ n: 0, mean: null, difference: null });
+  expect(found.rows[1]).toEqual(answer(bloodCounts).rows[1]);
+});
+
+test("one value a group gives no limits and says so", () => {
+  const found = answer([[250], [256], [251]]);
+  expect(found.method).toBe("none");
+  expect(found.reason).toContain("no limits");
+  expect(found.rows[1]).toMatchObject({ difference: 6, low: null, high: null, p: null });
+});
+
+test("turning the baseline round turns the signs round", () => {
+  const [first, second] = [bloodCounts[0]!, bloodCounts[2]!];
+  const there = answer([first, second], 0).rows[1]!;
+  const back = answer([first, second], 1).rows[0]!;
+  expect(back.difference).toBe(-there.difference!);
+  expect(back.low).toBe(-there.high!);
+  expect(back.g).toBe(-there.g!);
+  expect(back.p).toBe(there.p);
+});
+
+test("a baseline that is not there or is empty gives a sentence", () => {
+  expect(compareWithBaseline(bloodCounts, -1)).toMatchObject({ kind: "invalid" });
+  expect(compareWithBaseline([[], [1, 2]], 0)).toMatchObject({ kind: "unavailable" });
+});

@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { hedgesG } from "../../src/stats/hedges-g.ts";
+import { expectClose } from "./close-to.ts";
+import { autoJapan, autoUs, setosa, sleepFirst, sleepSecond, versicolor } from "./published-data.ts";
+
+// Published data (Student 1908, Fisher 1936, NIST AUTO83B), exact gamma form, recomputed with 40-digit arithmetic.
+test("Hedges' g with the exact correction agrees with 40-digit arithmetic", () => {
+  expectClose(hedgesG(setosa, versicolor) as number, -2.088045619342058);
+  expectClose(hedgesG(sleepFirst, sleepSecond) as number, -0.7969352391911207);
+  expectClose(hedgesG(autoUs, autoJapan) as number, -1.625931382375266);
+});
+
+// Hedges 1981, formula 6e, by hand: c(2) is 1 / sqrt(pi); c(10) is gamma(5) / (sqrt(5) gamma(9 / 2)), where
+// gamma(5) = 24 and gamma(9 / 2) = 105 sqrt(pi) / 16.
+test("the correction is the published one for two and for ten degrees of freedom", () => {
+  expectClose(hedgesG([1, 3], [0, 2]) as number, 1 / Math.sqrt(2) / Math.sqrt(Math.PI));
+  const six = [-5, -3, -1, 1, 3, 5];
+  const oneSpreadUp = six.map((x) => x + Math.sqrt(14));
+  expectClose(hedgesG(oneSpreadUp, six) as number, (24 * 16) / (105 * Math.sqrt(5 * Math.PI)));
+});
+
+test("too few values or no spread give a sentence", () => {
+  expect(hedgesG([1], [2, 3])).toMatchObject({ kind: "unavailable" });
+  expect(hedgesG([1, 1], [2, 2])).toMatchObject({ kind: "unavailable" });
+});

@@ -1,0 +1,70 @@
+import { expect, test } from "vitest";
+import { type Line, ols, type Regression, regression } from "../../src/stats/index.ts";
+import { expectClose } from "./close-to.ts";
+import { longley, norris } from "./published-data.ts";
+
+// Certified values: NIST Statistical Reference Datasets, Linear Regression.
+test("the line through Norris agrees with the certified values", () => {
+  const found = ols(
+    norris.map(([, x]) => x!),
+    norris.map(([y]) => y!),
+  ) as Line;
+  expectClose(found.intercept.value, -0.262323073774029, 2e-12);
+  expectClose(found.intercept.standardError, 0.232818234301152, 2e-12);
+  expectClose(found.slope.value, 1.00211681802045, 1e-14);
+  expectClose(found.slope.standardError, 0.000429796848199937, 2e-12);
+  expectClose(found.residualSd, 0.884796396144373, 2e-12);
+  expectClose(found.rSquared, 0.999993745883712, 1e-14);
+  expect(found.df).toBe(34);
+});
+
+const certified: [number, number][] = [
+  [-3482258.63459582, 890420.383607373],
+  [15.0618722713733, 84.9149257747669],
+  [-0.035819179292591, 0.0334910077722432],
+  [-2.02022980381683, 0.488399681651699],
+  [-1.03322686717359, 0.214274163161675],
+  [-0.0511041056535807, 0.22607320006937],
+  [1829.15146461355, 455.478499142212],
+];
+
+test("the nearly dependent columns of Longley agree with the certified values to twelve digits", () => {
+  const found = regression(
+    longley.map((row) => row[0]!),
+    [1, 2, 3, 4, 5, 6].map((j) => longley.map((row) => row[j]!)),
+  ) as Regression;
+  [found.intercept, ...found.slopes].forEach((coefficient, i) => {
+    expectClose(coefficient.value, certified[i]![0]);
+    expectClose(coefficient.standardError, certified[i]![1]);
+  });
+  expectClose(found.residualSd, 304.854073561965);
+  expectClose(found.rSquared, 0.995479004577296);
+});
+
+// t(0.975, 3) = 3.1824463052837095 (Abramowitz and Stegun, table 26.10); sums by hand: slope 0.6, residual sum 2.4.
+test("limits of a slope are t times its standard error", () => {
+  const found = ols([1, 2, 3, 4, 5], [2, 4, 5, 4, 5]) as Line;
+  const standardError = Math.sqrt(2.4 / 3 / 10);
+  expectClose(found.slope.value, 0.6);
+  expectClose(found.slope.high, 0.6 + 3.1824463052837095 * standardError);
+  expectClose(found.slope.low, 0.6 - 3.1824463052837095 * standardError);
+});
+
+test("rows with a missing figure are left out", () => {
+  expect(ols([1, 2, 9, 3, 4, 5], [2, 4, Number.NaN, 5, 4, 5])).toEqual(ols([1, 2, 3, 4, 5], [2, 4, 5, 4, 5]));
+});
+
+test("too few rows, a column that does not vary and one that follows from others each give a sentence", () => {
+  expect(ols([1, 2], [3, 4])).toMatchObject({ kind: "unavailable", message: expect.stringContaining("2") });
+  expect(ols([60, 60, 60], [1, 2, 3])).toMatchObject({ kind: "unavailable" });
+  expect(
+    regression(
+      [1, 5, 2, 7, 3],
+      [
+        [1, 2, 3, 4, 5],
+        [2.1, 4.1, 6.1, 8.1, 10.1],
+      ],
+    ),
+  ).toMatchObject({ kind: "unavailable", message: expect.stringContaining("Column 2") });
+  expect(regression([1, 2, 3], [])).toMatchObject({ kind: "invalid" });
+});
