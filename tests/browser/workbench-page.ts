@@ -1,0 +1,61 @@
+import type { Browser, Page } from "playwright-core";
+import type { Host } from "../../src/hosts/host.ts";
+import type { Grid, Workbook } from "../../src/hosts/workbench/grid.ts";
+import type { WorkbookPlan } from "../../src/sheets/plan.ts";
+
+/** What the page holds out to its tests. */
+interface Workbench {
+  readonly grid: Grid;
+  readonly workbook: Workbook;
+  readonly host: Host;
+  readonly plan: () => WorkbookPlan;
+}
+
+declare global {
+  var workbench: Workbench;
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Errors on the console or uncaught, and requests that left the page's own address. */
+  readonly complaints: string[];
+}
+
+/** Opens the page and waits until the grid is ready. */
+export async function openWorkbench(browser: Browser, address: string): Promise<OpenPage> {
+  const page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(address) && !/^(data|blob):/.test(url)) complaints.push(`asked for ${url}`);
+  });
+  await page.goto(address);
+  await page.waitForFunction(() => globalThis.workbench !== undefined);
+  await page.locator("canvas").first().waitFor();
+  return { page, complaints };
+}
+
+/** Types into a cell as a user does, by the keyboard, and waits for the answer. */
+export async function typeInto(page: Page, cell: string, text: string): Promise<unknown> {
+  await page.evaluate((name) => {
+    const { workbook } = globalThis.workbench;
+    workbook.setActiveRange(workbook.getActiveSheet().getRange(name));
+  }, cell);
+  await page.locator("canvas").first().focus();
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+  return rawValue(page, cell);
+}
+
+/** What a cell of the sheet in view holds, once all formulas have their answers. */
+export async function rawValue(page: Page, cell: string): Promise<unknown> {
+  return page.evaluate(async (name) => {
+    const { grid, workbook } = globalThis.workbench;
+    await grid.getFormula().onCalculationResultApplied();
+    return workbook.getActiveSheet().getRange(name).getRawValue();
+  }, cell);
+}
