@@ -7,7 +7,7 @@ import { fileFormula } from "./file-formula.ts";
 import { filePrint } from "./file-print.ts";
 import { fileConditionStyle } from "./file-style.ts";
 import { fileAttribute, fileText } from "./file-text.ts";
-import { fileTicks, fileValidation } from "./file-validation.ts";
+import { fileTicks, fileValidation, fitsInFile } from "./file-validation.ts";
 import type { LongRun } from "./long-runs.ts";
 import { tableHeadings } from "./table-headings.ts";
 
@@ -28,7 +28,10 @@ export function fileSheet(sheet: SheetPlan): FileSheet {
     merges: sheet.merges.map(fileMerge),
     ...(sheet.frozen ? { freezePane: { rows: sheet.frozen.rows, columns: sheet.frozen.columns } } : {}),
     tables: sheet.tables.map((table) => fileTable(table, sheet)),
-    dataValidations: [...sheet.ticks.map(fileTicks), ...sheet.validations.map(fileValidation)],
+    dataValidations: [
+      ...sheet.ticks.map(fileTicks),
+      ...sheet.validations.filter(fitsInFile).map(fileValidation),
+    ],
     conditionalRules: sheet.conditions.map(({ area, formula, style }, i) => ({
       type: "expression",
       priority: i + 1,

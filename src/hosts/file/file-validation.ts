@@ -3,8 +3,15 @@ import { areaName } from "../../sheets/a1.ts";
 import type { Area, ValidationPlan } from "../../sheets/plan.ts";
 import { fileText } from "./file-text.ts";
 
-/** The longest list that a file can hold in the rule itself, by the spreadsheet's own limit. */
-export const LONGEST_LIST = 255;
+/** The longest list, in characters, that a spreadsheet takes in the rule itself; from memory. */
+const LONGEST_LIST = 255;
+
+/** Whether a file can hold the choices of a list: they stand between commas, and not for long. */
+export function fitsInFile(plan: ValidationPlan): boolean {
+  if (plan.kind !== "list") return true;
+  const commas = plan.choices.some((choice) => choice.includes(","));
+  return !commas && plan.choices.length > 0 && plan.choices.join(",").length <= LONGEST_LIST;
+}
 
 /** Cells of TRUE and FALSE, picked from a list of the two. */
 export function fileTicks(area: Area): DataValidation {

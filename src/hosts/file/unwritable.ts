@@ -1,7 +1,6 @@
 import { invalid, type Problem } from "../../outcome/problem.ts";
 import { areaName, cellName } from "../../sheets/a1.ts";
 import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
-import { LONGEST_LIST } from "./file-validation.ts";
 import { tableHeadings } from "./table-headings.ts";
 
 /** Limits of the file format. Source: "Excel specifications and limits", support.microsoft.com. */
@@ -19,7 +18,7 @@ export function unwritable(plan: WorkbookPlan): Problem | null {
     return invalid(`The sheet to show first, "${plan.active}", is hidden or not in the workbook.`);
   }
   for (const sheet of plan.sheets) {
-    const problem = unwritableCell(sheet) ?? unwritableTable(sheet) ?? unwritableList(sheet);
+    const problem = unwritableCell(sheet) ?? unwritableTable(sheet);
     if (problem) return problem;
   }
   return null;
@@ -61,19 +60,6 @@ function unwritableTable(sheet: SheetPlan): Problem | null {
     if (different.size < headings.length || table.area.rows < 2) {
       return invalid(
         `Table "${table.name}" at ${areaName(table.area)} needs a row under headings that are texts, each once.`,
-      );
-    }
-  }
-  return null;
-}
-
-function unwritableList(sheet: SheetPlan): Problem | null {
-  for (const plan of sheet.validations) {
-    if (plan.kind !== "list") continue;
-    const comma = plan.choices.some((choice) => choice.includes(","));
-    if (comma || plan.choices.length === 0 || plan.choices.join(",").length > LONGEST_LIST) {
-      return invalid(
-        `The choices at ${areaName(plan.area)} of "${sheet.name}" may hold no comma and ${LONGEST_LIST} characters in all.`,
       );
     }
   }

@@ -114,7 +114,12 @@ function validationsOf(sheet: FileSheet): ValidationContents[] {
       return { area, kind: "number", least: Number(formula1), most: Number(formula2), message };
     }
     if (values?.join() === "TRUE,FALSE") return { area, kind: "tick" };
-    return { area, kind: "list", choices: values ?? [], message };
+    return {
+      area,
+      kind: "list",
+      choices: (values ?? []).map((choice) => choice.replaceAll('""', '"')),
+      message,
+    };
   });
   return all.sort((a, b) => (a.area < b.area ? -1 : 1));
 }
