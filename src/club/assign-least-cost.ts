@@ -13,6 +13,10 @@ export function assignLeastCost(
   cost: (row: number, column: number) => number,
 ): number[] {
   const free = -1;
+  const costs = new Float64Array(rows * columns);
+  for (let row = 0; row < rows; row += 1) {
+    for (let column = 0; column < columns; column += 1) costs[row * columns + column] = cost(row, column);
+  }
   // Column number `columns` is a stand-in that holds the row about to join.
   const rowOf = new Int32Array(columns + 1).fill(free);
   const rowPrice = new Float64Array(rows);
@@ -29,7 +33,7 @@ export function assignLeastCost(
       let nearest = free;
       for (let column = 0; column < columns; column += 1) {
         if (settled[column]) continue;
-        const reach = cost(from, column) - rowPrice[from]! - columnPrice[column]!;
+        const reach = costs[from * columns + column]! - rowPrice[from]! - columnPrice[column]!;
         if (reach < distance[column]!) {
           distance[column] = reach;
           cameFrom[column] = here;

@@ -26,11 +26,12 @@ export interface NumberRule {
 export function checkNumber(value: number, rule: NumberRule): Problem | undefined {
   const { name, unit, least, above = false, greatest = computable.greatest } = rule;
   const tooLow = least !== undefined && (above ? value < least + computable.least : value < least);
-  const tooHigh = value > greatest || value < -computable.greatest;
+  const beyond = Math.abs(value) > computable.greatest;
+  const tooHigh = value > greatest || beyond;
   if (Number.isFinite(value) && !tooLow && !tooHigh) return undefined;
   const bounds = [
     least === undefined ? undefined : above ? `more than ${least}` : `${least} or more`,
-    rule.greatest === undefined && !tooHigh ? undefined : `at most ${greatest}`,
+    rule.greatest === undefined && !beyond ? undefined : `at most ${greatest}`,
   ].filter((part) => part !== undefined);
   const found = Number.isFinite(value) ? `is ${value}` : "is not a number";
   return invalid(`${name} ${found}; it should be ${[unit, ...bounds].join(", ")}.`);

@@ -1,12 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sortShafts } from "../../src/club/sort-shafts.ts";
-import { isProblem, type Outcome } from "../../src/outcome/problem.ts";
-
-function answer<T>(outcome: Outcome<T>): T {
-  if (isProblem(outcome)) throw new Error(outcome.message);
-  return outcome;
-}
+import { answer } from "./answer.ts";
 
 /** Least total over every way to give shafts to targets: the check that needs no cleverness. */
 function bruteForce(
@@ -116,6 +111,18 @@ describe("sortShafts(weights, targets, { frequencies })", () => {
         },
       ),
       { numRuns: 60 },
+    );
+  });
+
+  test("comes to the same total as order alone where frequency counts for nothing, for bins too great to try", () => {
+    const figures = (length: number) => fc.array(grams, { minLength: length, maxLength: length });
+    fc.assert(
+      fc.property(figures(60), figures(40), (weights, targets) => {
+        const frequencies = { measured: weights, targets, gramsPerCycle: 0 };
+        const byBoth = answer(sortShafts(weights, targets, { frequencies }));
+        expect(byBoth.total).toBeCloseTo(answer(sortShafts(weights, targets)).total, 6);
+      }),
+      { numRuns: 30 },
     );
   });
 
