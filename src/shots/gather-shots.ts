@@ -102,7 +102,7 @@ export function gatherShots(text: Records, headerAt: number, options: ReadOption
         value = plainNumber(cell, column.decimal);
         // biome-ignore lint/suspicious/noSelfCompare: the cheapest test for NaN, in the one loop that is hot
         if (value === value) value = (value * column.times) / column.over + 0;
-        else if (!isMissing(cell)) {
+        else {
           const reading = readCell(cell, column);
           value = reading.value;
           if (reading.otherMark) into.otherMarks++;

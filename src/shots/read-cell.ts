@@ -1,18 +1,13 @@
 import { isProblem } from "../outcome/problem.ts";
 import { factor } from "../units/factor.ts";
 import { metricOf } from "./metrics.ts";
+import { isMissing } from "./missing.ts";
 import { plainNumber } from "./plain-number.ts";
 import { readFigure } from "./read-figure.ts";
-import type { FigureColumn } from "./section.ts";
+import type { CellReading, FigureColumn } from "./section.ts";
 import { hasSides } from "./side-words.ts";
 
-/** A cell's figure in the usual unit, or NaN. `understood` is false where the cell should have been a figure. */
-export interface CellReading {
-  readonly value: number;
-  readonly understood: boolean;
-  readonly otherMark: boolean;
-}
-
+const MISSING: CellReading = { value: Number.NaN, understood: true, otherMark: false };
 const NOTHING: CellReading = { value: Number.NaN, understood: false, otherMark: false };
 
 /**
@@ -20,7 +15,20 @@ const NOTHING: CellReading = { value: Number.NaN, understood: false, otherMark: 
  * something else makes the cell unreadable. A side word settles the sign whatever the heading says of signs.
  */
 export function readCell(cell: string, column: FigureColumn): CellReading {
+  let found = column.read.get(cell);
+  if (!found) {
+    found = readAfresh(cell, column);
+    if (column.read.size < ENOUGH) column.read.set(cell, found);
+  }
+  return found;
+}
+
+/** Figures of one decimal within the range of a metric; more would only fill memory. */
+const ENOUGH = 20_000;
+
+function readAfresh(cell: string, column: FigureColumn): CellReading {
   const trimmed = cell.trim();
+  if (isMissing(trimmed)) return MISSING;
   const plain = plainNumber(trimmed, column.decimal);
   if (!Number.isNaN(plain)) return reading(plain, column.times, column.over, false);
   const figure = readFigure(trimmed, column.key, column.mark);

@@ -11,6 +11,15 @@ import type { ReadOptions } from "./read-options.ts";
 import { settleColumns } from "./settle-columns.ts";
 import type { TableProblem } from "./shot-table.ts";
 
+/** A cell's figure in the usual unit, or NaN. */
+export interface CellReading {
+  readonly value: number;
+  /** False where the cell should have been a figure and is none. */
+  readonly understood: boolean;
+  /** Whether the figure only made sense with the other decimal mark. */
+  readonly otherMark: boolean;
+}
+
 /** A column of figures, ready for the walk over the rows. */
 export interface FigureColumn {
   readonly index: number;
@@ -23,6 +32,8 @@ export interface FigureColumn {
   readonly over: number;
   /** Whether 0 is a figure here, rather than a blank in disguise. */
   readonly zero: boolean;
+  /** Cells read the long way, as figures with a side or unit come again and again. */
+  readonly read: Map<string, CellReading>;
 }
 
 /** A header and the rows it speaks for: all until another header with other columns. */
@@ -99,5 +110,6 @@ function figureColumn(column: PlannedColumn, key: MetricKey): FigureColumn {
     times: column.leftPositive ? -times : times,
     over,
     zero: metric.zero,
+    read: new Map(),
   };
 }

@@ -6,8 +6,8 @@ import { metricOf } from "./metrics.ts";
 import { columnMark, type Mark, markEvidence, tableMark } from "./number-marks.ts";
 import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
 
-/** Rows looked at; the rest of a long table is read cell by cell all the same. */
-const SAMPLE = 4000;
+/** Rows looked at first, and those looked at where the first leave the decimal mark open. */
+const SAMPLES = [300, 6000] as const;
 
 export interface Settled {
   readonly columns: PlannedColumn[];
@@ -20,13 +20,31 @@ export function settleColumns(
   rows: readonly (readonly string[])[],
   decimal: Mark | undefined,
 ): Settled {
-  const step = Math.max(1, Math.floor(rows.length / SAMPLE));
-  const sample = rows.filter((_, index) => index % step === 0 || index < 100);
+  let settled = settleBy(planned, sampleOf(rows, SAMPLES[0]), decimal);
+  if (settled.open && rows.length > SAMPLES[0])
+    settled = settleBy(planned, sampleOf(rows, SAMPLES[1]), decimal);
+  return settled;
+}
+
+/** Rows from the start and rows spread over the rest, as a table may be pasted together from two. */
+function sampleOf(rows: readonly (readonly string[])[], size: number): (readonly string[])[] {
+  if (rows.length <= size) return [...rows];
+  const start = rows.slice(0, size / 3);
+  const step = (rows.length - start.length) / (size - start.length);
+  for (let at = start.length; at < rows.length; at += step) start.push(rows[Math.floor(at)]!);
+  return start;
+}
+
+function settleBy(
+  planned: readonly PlannedColumn[],
+  sample: readonly (readonly string[])[],
+  decimal: Mark | undefined,
+): Settled & { open: boolean } {
   const cellsOf = (column: PlannedColumn) => sample.map((row) => row[column.index] ?? "");
   const withUnits = planned.map((column) =>
     column.unitFrom === "assumed" ? unitOfCells(column, cellsOf(column)) : column,
   );
-  if (decimal) return { columns: withUnits.map((column) => ({ ...column, decimal })), decimal };
+  if (decimal) return { columns: withUnits.map((column) => ({ ...column, decimal })), decimal, open: false };
   const evidence = new Map(
     withUnits.flatMap((column) =>
       isMetricKey(column.key)
@@ -34,12 +52,13 @@ export function settleColumns(
         : [],
     ),
   );
-  const table = tableMark([...evidence.values()]);
+  const all = [...evidence.values()];
+  const table = tableMark(all);
   const columns = withUnits.map((column) => {
     const own = evidence.get(column);
     return { ...column, decimal: own ? columnMark(own, table) : table };
   });
-  return { columns, decimal: table };
+  return { columns, decimal: table, open: all.every(({ point, comma }) => point === comma) };
 }
 
 /** The unit most often written behind a column's figures. A bare figure among them is taken to be in the same. */
@@ -47,7 +66,8 @@ function unitOfCells(column: PlannedColumn, cells: readonly string[]): PlannedCo
   if (!isMetricKey(column.key)) return column;
   const usual = metricOf(column.key).unit;
   const counts = new Map<string, number>();
-  for (const cell of cells.slice(0, 500)) {
+  for (const cell of cells) {
+    if (/\d\s*$/.test(cell)) continue;
     const behind = figureParts(cell)?.behind;
     if (!behind) continue;
     const parts = behind.split(" ");
