@@ -1,13 +1,19 @@
+import { AddSheetTableCommand } from "@univerjs/preset-sheets-table";
 import type { SheetPlan } from "../../sheets/plan.ts";
 import { GREEN, PAPER } from "../../sheets/styles.ts";
-import type { Sheet, Workbook } from "./grid.ts";
+import type { Grid, Sheet, Workbook } from "./grid.ts";
 import { gridRange } from "./grid-range.ts";
 import { readCells } from "./read-cells.ts";
 
 const THEME = "bench";
 
 /** Tables with filter buttons and bands in the house colours. Throws where the grid refuses one. */
-export async function addTables(workbook: Workbook, sheet: Sheet, plan: SheetPlan): Promise<void> {
+export async function addTables(
+  grid: Grid,
+  workbook: Workbook,
+  sheet: Sheet,
+  plan: SheetPlan,
+): Promise<void> {
   if (plan.tables.length > 0 && !workbook.getRegisteredRangeThemes().includes(THEME)) {
     const heading = { bg: { rgb: GREEN }, cl: { rgb: "#ffffff" }, bl: 1 };
     const bands = { firstRowStyle: { bg: { rgb: "#ffffff" } }, secondRowStyle: { bg: { rgb: PAPER } } };
@@ -19,10 +25,14 @@ export async function addTables(workbook: Workbook, sheet: Sheet, plan: SheetPla
       id: `${name}-${i}`,
       displayName: String(heading ?? ""),
     }));
-    const added = await workbook.addTable(sheet.getSheetId(), name, gridRange(area), name, {
-      tableStyleId: THEME,
-      showHeader: true,
-      columns: columns as never,
+    // Not by workbook.addTable, which refuses a table called as a sheet is; spreadsheets allow that.
+    const added = await grid.executeCommand(AddSheetTableCommand.id, {
+      unitId: workbook.getId(),
+      subUnitId: sheet.getSheetId(),
+      name,
+      range: gridRange(area),
+      id: name,
+      options: { tableStyleId: THEME, showHeader: true, columns },
     });
     if (!added) throw new Error(`the grid refused the table ${name}`);
   }

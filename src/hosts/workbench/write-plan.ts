@@ -47,7 +47,7 @@ export async function writePlan(
       names.push(name);
     }
     // Before the conditions: a table that comes later loses the grid's thread among their formulas.
-    for (const [i, sheet] of plan.sheets.entries()) await addTables(workbook, added[i]!, sheet);
+    for (const [i, sheet] of plan.sheets.entries()) await addTables(grid, workbook, added[i]!, sheet);
     await calculated(grid);
     for (const [i, sheet] of plan.sheets.entries()) {
       await dress(grid, workbook, added[i]!, sheet, memory);
