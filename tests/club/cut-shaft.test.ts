@@ -38,6 +38,13 @@ describe("cutShaft(raw, trims)", () => {
     expect(answer(cutShaft({ weight: 120, length: 40, taper: 0.5 }, { tip: 20 })).weight).toBeCloseTo(70, 10);
   });
 
+  test("takes a length written a hair longer than the shaft for the shaft's own", () => {
+    expect(answer(cutShaft({ weight: 120, length: 40 }, { cutLength: 40.005 }))).toMatchObject({
+      butt: 0,
+      cutLength: 40,
+    });
+  });
+
   test("warns where a trim passes the maker's limit, and where a taper tip is trimmed", () => {
     const raw = { weight: 120, length: 40 };
     const limits = { tip: 1, butt: 2, cutLength: 37 };

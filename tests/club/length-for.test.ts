@@ -21,6 +21,19 @@ describe("lengthFor(parts, target)", () => {
     );
   });
 
+  test("leaves some shaft below a long extension", () => {
+    const parts = {
+      length: 37,
+      head: { weight: 268 },
+      shaft: { weight: 50, length: 17 },
+      grip: { weight: 50 },
+      extension: { weight: 60, length: 20 },
+    };
+    expect(refusal(lengthFor(parts, { kind: "swingweight", code: "G9" }))).toMatch(
+      /clubs of 24\.00 to 37\.00/,
+    );
+  });
+
   test("says what the raw shaft allows where no length will do", () => {
     const parts = answer(simpleParts(37, 268, 110, 18.5, 50));
     expect(refusal(lengthFor(parts, { kind: "swingweight", code: "G5" }))).toMatch(

@@ -79,6 +79,11 @@ describe("planSet(request)", () => {
     expect(answer(planSet(request)).clubs.map((club) => club.cut.butt)).toEqual([2.5, 3, 3.5]);
   });
 
+  test("ends the shaft short of the club's end by the bore", () => {
+    const clubs = request.clubs.map((club) => ({ ...club, bore: 1 }));
+    expect(answer(planSet({ ...request, clubs })).clubs.map((club) => club.cut.butt)).toEqual([3.5, 4, 4.5]);
+  });
+
   test("trims tips by the shop's schedule, and a club's own trim goes first", () => {
     const clubs = request.clubs.map((club) => ({ ...club, tipTrim: club.club === "8" ? 2 : undefined }));
     const plan = answer(planSet({ ...request, clubs, tipTrims: { tip: 0.5, step: 0.5, reference: "6" } }));
