@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { isProblem } from "../../src/outcome/problem.ts";
+import { demoDraft } from "../../src/pane/demo-draft.ts";
+import { type Derived, derive } from "../../src/pane/derive.ts";
+import { type Draft, emptyDraft } from "../../src/pane/draft.ts";
+
+function derived(draft: Draft): Derived {
+  const found = derive(draft, "us");
+  if (found === null || isProblem(found)) throw new Error(found?.message ?? "nothing");
+  return found;
+}
+
+// Three shots a build: mean and spread of 150, 152, 154 are 152 and 2 by hand.
+const text = ["Build\tCarry (yd)\tRoll out", "A\t150\t1", "A\t152\t2", "A\t154\t3", "B\t160\t4"].join("\n");
+const draft: Draft = { ...emptyDraft("1"), text };
+const carryOf = (found: Derived, place: number) => found.comparison.builds[place]!.metrics.get("carry");
+
+describe("what follows from a draft", () => {
+  test("is nothing while there is no text, and a problem when the text is no table", () => {
+    expect(derive(emptyDraft("1"), "us")).toBeNull();
+    expect(isProblem(derive({ ...draft, text: "hello" }, "us"))).toBe(true);
+  });
+
+  test("is the comparison of the shots that are ticked", () => {
+    expect(carryOf(derived(draft), 0)).toMatchObject({ n: 3, mean: 152, sd: 2 });
+    expect(carryOf(derived({ ...draft, ticks: { 4: false } }), 0)).toMatchObject({ n: 2, mean: 151 });
+  });
+
+  test("calls builds what the fitter calls them, keeps the baseline and what the old name told", () => {
+    const told: Draft = {
+      ...draft,
+      text: text.replaceAll("\nB", "\n95 g high-launch"),
+      facts: { ...draft.facts, baseline: "95 g high-launch" },
+      builds: { "95 g high-launch": { name: "Blue" } },
+    };
+    const { session } = derived(told);
+    expect(session.builds.map(({ name }) => name)).toEqual(["A", "Blue"]);
+    expect(session.baseline).toBe("Blue");
+    expect(session.builds[1]).toMatchObject({ weight: 95 });
+  });
+
+  test("counts two builds of one name as one", () => {
+    const { session } = derived({ ...draft, builds: { B: { name: "A" } } });
+    expect(session.builds.map(({ name }) => name)).toEqual(["A"]);
+    expect(carryOf(derived({ ...draft, builds: { B: { name: "A" } } }), 0)!.n).toBe(4);
+  });
+
+  test("follows a corrected column and a corrected unit", () => {
+    // A yard is 0.9144 m (international yard and pound agreement, 1959).
+    const metres = derived({ ...draft, corrections: { 2: { unit: "m" } } });
+    expect(carryOf(metres, 0)!.mean).toBeCloseTo(152 / 0.9144, 10);
+    const swapped = derived({ ...draft, corrections: { 2: { key: null }, 3: { key: "carry", unit: "yd" } } });
+    expect(carryOf(swapped, 0)!.mean).toBe(2);
+  });
+
+  test("answers the same objects when nothing that they depend on has changed", () => {
+    const first = derived(draft);
+    const again = derived({ ...draft, ticks: draft.ticks });
+    expect(again.table).toBe(first.table);
+    expect(again.comparison).toBe(first.comparison);
+  });
+
+  test("marks far shots whether or not they are ticked", () => {
+    const demo = demoDraft("1");
+    const far = derived(demo).far.map(({ row }) => row);
+    expect(far).toContain(18);
+    expect(derived({ ...demo, ticks: { 18: false } }).far.map(({ row }) => row)).toEqual(far);
+  });
+});

@@ -1,0 +1,89 @@
+import { describe, expect, test } from "vitest";
+import { type Desk, type DeskAction, reduceDesk } from "../../src/pane/desk.ts";
+import { emptyDraft, nothingKept, openDraft } from "../../src/pane/draft.ts";
+
+const start: Desk = { kept: nothingKept("2026-01-02"), past: [] };
+const deskAfter = (...actions: DeskAction[]) => actions.reduce(reduceDesk, start);
+const text = (lines: string): DeskAction => ({ does: "text", text: lines });
+
+describe("the desk", () => {
+  test("keeps pasted text word for word", () => {
+    const pasted = "Build\tCarry\r\n=A\t150,5 \n";
+    expect(openDraft(deskAfter(text(pasted)).kept).text).toBe(pasted);
+  });
+
+  test("appends more shots on a line of their own", () => {
+    const desk = deskAfter(text("Carry\n150"), { does: "add", text: "151" }, { does: "add", text: "152\n" });
+    expect(openDraft(desk.kept).text).toBe("Carry\n150\n151\n152\n");
+  });
+
+  test("keeps the tick of a shot whose line is still the same, and drops that of a line that changed", () => {
+    const ticked: DeskAction = { does: "tick", rows: [2, 3], keep: false };
+    const desk = deskAfter(text("Carry\n150\n151"), ticked, text("Carry\n150\n999"));
+    expect(openDraft(desk.kept).ticks).toEqual({ 2: false });
+  });
+
+  test("drops corrections of columns when the headings change", () => {
+    const correct: DeskAction = { does: "correct", column: 1, correction: { key: "total" } };
+    const before = deskAfter(text("Far\n150"), correct);
+    expect(openDraft(reduceDesk(before, text("Far\n150\n151")).kept).corrections).toEqual({
+      1: { key: "total" },
+    });
+    expect(openDraft(reduceDesk(before, text("Wide\n150")).kept).corrections).toEqual({});
+  });
+
+  test("undoes each change, letters typed into one box as one, back to the beginning and no further", () => {
+    const desk = deskAfter(
+      text("Carry\n150"),
+      { does: "facts", facts: { player: "R" } },
+      { does: "facts", facts: { player: "Ro" } },
+      { does: "facts", facts: { place: "Bay 2" } },
+      { does: "units", units: "metric" },
+    );
+    expect(desk.past).toHaveLength(4);
+    const steps = [1, 2, 3, 4, 5].map((n) =>
+      Array(n)
+        .fill({ does: "undo" } as const)
+        .reduce(reduceDesk, desk),
+    );
+    expect(
+      steps.map(({ kept }) => [kept.units, openDraft(kept).facts.place, openDraft(kept).facts.player]),
+    ).toEqual([
+      ["us", "Bay 2", "Ro"],
+      ["us", "", "Ro"],
+      ["us", "", ""],
+      ["us", "", ""],
+      ["us", "", ""],
+    ]);
+    expect(steps[4]!.kept).toEqual(start.kept);
+  });
+
+  test("starts over within the same session, and undo brings everything back", () => {
+    const before = deskAfter(text("Carry\n150"), { does: "facts", facts: { player: "Ro" } });
+    const { id: _, ...empty } = emptyDraft("");
+    const over = reduceDesk(before, { does: "replace", draft: empty });
+    expect(openDraft(over.kept)).toEqual(emptyDraft("1"));
+    expect(reduceDesk(over, { does: "undo" }).kept).toBe(before.kept);
+  });
+
+  test("holds several sessions, and removing the last one leaves an empty one", () => {
+    const two = deskAfter(text("Carry\n150"), { does: "new", draft: emptyDraft("2") });
+    expect(two.kept.open).toBe("2");
+    const first = reduceDesk(two, { does: "open", id: "1" });
+    expect(openDraft(first.kept).text).toBe("Carry\n150");
+    const one = reduceDesk(first, { does: "forget", id: "1" });
+    expect(one.kept.drafts.map(({ id }) => id)).toEqual(["2"]);
+    expect(one.kept.open).toBe("2");
+    expect(reduceDesk(one, { does: "forget", id: "2" }).kept.drafts).toEqual([emptyDraft("2")]);
+  });
+
+  test("takes no step back for a change that changes nothing", () => {
+    const desk = deskAfter(text("Carry\n150"));
+    for (const idle of [
+      text("Carry\n150"),
+      { does: "add", text: " \n" },
+      { does: "open", id: "9" },
+    ] as DeskAction[])
+      expect(reduceDesk(desk, idle)).toBe(desk);
+  });
+});
