@@ -17,6 +17,12 @@ export function convert(bytes: Uint8Array, format: "xlsx" | "xls" | "pdf"): Prom
   return result;
 }
 
+/** Takes the profile and the files of this process away; the next conversion makes new ones. */
+export function tidyUp(): void {
+  if (folder !== undefined) rmSync(folder, { recursive: true, force: true });
+  folder = undefined;
+}
+
 /** Generous, for the first start of a profile on a busy machine. */
 export const LIBREOFFICE_TIMEOUT = 60_000;
 
@@ -41,7 +47,7 @@ async function convertNow(bytes: Uint8Array, format: "xlsx" | "xls" | "pdf"): Pr
 
 async function newFolder(): Promise<string> {
   const made = mkdtempSync(join(tmpdir(), "libreoffice-"));
-  process.on("exit", () => rmSync(made, { recursive: true, force: true }));
+  process.once("exit", tidyUp);
   for (const each of ["in", "out", join("profile", "user")]) mkdirSync(join(made, each), { recursive: true });
   await writeFile(join(made, "profile", "user", "registrymodifications.xcu"), ALWAYS_RECALCULATE);
   return made;

@@ -1,4 +1,5 @@
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
+import { tidyUp } from "./convert.ts";
 import { findLibreOffice } from "./find-libreoffice.ts";
 
 /**
@@ -6,8 +7,12 @@ import { findLibreOffice } from "./find-libreoffice.ts";
  * must have it, so there its absence is a failure.
  */
 export function describeWithLibreOffice(title: string, tests: () => void): void {
-  if (findLibreOffice() !== null) describe(title, tests);
-  else if (process.env.CI) {
+  if (findLibreOffice() !== null) {
+    describe(title, () => {
+      afterAll(tidyUp);
+      tests();
+    });
+  } else if (process.env.CI) {
     test(title, () => expect.fail("LibreOffice is not installed, but a build server must run these tests."));
   } else describe.skip(`${title} (skipped: LibreOffice is not installed)`, tests);
 }

@@ -208,7 +208,7 @@ function comparison(): SheetPlan {
       pagesWide: 1,
       pagesTall: 1,
       titleRows: { row: 0, rows: 2 },
-      footer: "Harrow Lane & sons, page 1",
+      footer: "7-irons at Harrow Lane & sons",
     },
   };
 }

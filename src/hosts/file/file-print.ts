@@ -2,7 +2,10 @@ import type { NamedRange, WriteSheet } from "hucre";
 import { sheetAreaName, sheetName } from "../../sheets/a1.ts";
 import type { PrintPlan, SheetPlan } from "../../sheets/plan.ts";
 
-/** Page setup but for areas and titles, which the library would write without quoting the sheet's name. */
+/**
+ * Page setup, with the footer in the middle, where `&` begins a code and is doubled to be itself. Areas and titles
+ * are left to `printNames`: the library would write them without quoting the sheet's name.
+ */
 export function filePrint(print: PrintPlan): Pick<WriteSheet, "pageSetup" | "headerFooter"> {
   return {
     pageSetup: {
@@ -11,7 +14,9 @@ export function filePrint(print: PrintPlan): Pick<WriteSheet, "pageSetup" | "hea
       fitToWidth: print.pagesWide,
       fitToHeight: print.pagesTall,
     },
-    ...(print.footer === undefined ? {} : { headerFooter: { oddFooter: `&C${fileFooter(print.footer)}` } }),
+    ...(print.footer === undefined
+      ? {}
+      : { headerFooter: { oddFooter: `&C${print.footer.replaceAll("&", "&&")}` } }),
   };
 }
 
@@ -28,10 +33,4 @@ export function printNames({ name, print }: SheetPlan): NamedRange[] {
     names.push({ name: "_xlnm.Print_Titles", range, scope: name });
   }
   return names;
-}
-
-/** `&` begins a code in a footer, and digits after a code would be taken for a font's size. */
-function fileFooter(text: string): string {
-  const escaped = text.replaceAll("&", "&&");
-  return /^\d/.test(escaped) ? ` ${escaped}` : escaped;
 }
