@@ -13,20 +13,20 @@ export interface Heading {
   readonly leftPositive: boolean;
 }
 
-const BRACKETS = /[([{]([^()[\]{}]*)[)\]}]/g;
+const BRACKETS = /[([{]([^()[\]{}]*)[)\]}]|([°º])/g;
 const SEPARATORS = /[\s,;:_|\-–—]+/;
 const LEFT_PLUS = /\+\s*=?\s*(l|left)\b|\b(l|left)\s*=?\s*\+(?!\s*r)/i;
 const RIGHT_MINUS = /^[-−]\s*=?\s*(r|right)\b|\b(r|right)\s*=?\s*[-−](?!\s*l)/i;
 
 /**
- * Understands one heading. The unit may stand in brackets, behind a comma or dash, or as the last words.
+ * Understands one heading. The unit may stand in brackets, as a degree sign, behind a comma or dash, or as the last words.
  *
  * @example readHeader("Ball Spd - km/h") // { key: "ballSpeed", unit: "km/h", ... }
  */
 export function readHeader(text: string): Heading {
   const asides: string[] = [];
-  const bare = text.slice(0, 300).replace(BRACKETS, (_, aside: string) => {
-    asides.push(aside);
+  const bare = text.slice(0, 300).replace(BRACKETS, (_, aside?: string, sign?: string) => {
+    asides.push(aside ?? sign ?? "");
     return " ";
   });
   const unit = asides.map(unitOf).find((found) => found !== undefined);
@@ -43,11 +43,10 @@ function lookUp(text: string): ColumnName | undefined {
   return COLUMN_NAMES.get(squash(text));
 }
 
-/** Takes up to three last words for a unit: "Carry in yds", "Spin 1000 rpm", "BallSpeedMPH", "Launch °". */
+/** Takes up to three last words for a unit: "Carry in yds", "Spin 1000 rpm", "BallSpeedMPH". */
 function cutUnit(text: string): { name: ColumnName; unit: string } | undefined {
   const parts = text
     .replace(/([a-z])([A-Z])/g, "$1 $2")
-    .replace(/[°º]/g, " °")
     .split(SEPARATORS)
     .filter((part) => part !== "");
   for (let last = 1; last <= 3 && last < parts.length; last++) {

@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { readShots } from "../../src/shots/read-shots.ts";
+import type { ShotTable } from "../../src/shots/shot-table.ts";
+
+const found = (header: string, ...rows: string[]) =>
+  (readShots([header, ...rows].join("\n")) as ShotTable).problems.map(({ row, column }) => [row, column]);
+
+// The limits are the project's own: 2 %, 0.2 degrees, rounding of what is shown, `least` and `most` of METRICS.
+describe("contradictions(values, rows, source)", () => {
+  it("flags a smash factor more than 2 % off ball speed over club speed", () => {
+    expect(
+      found("Club Speed,Ball Speed,Smash", "100,150,1.53", "100,150,1.54", "100,150,1.47", "100,150,1.46"),
+    ).toEqual([
+      [3, 3],
+      [5, 3],
+    ]);
+  });
+
+  it("flags face to path that is not face less path, past the rounding of three figures", () => {
+    expect(found("Face,Path,FTP", "2.0,1.0,1.2", "2.0,1.0,1.3", "-2.0,1.0,-3.0", "-2.0,1.0,3.0")).toEqual([
+      [3, 3],
+      [5, 3],
+    ]);
+  });
+
+  it("flags a carry beyond the total, but not by rounding", () => {
+    expect(found("Carry,Total", "150.4,150", "151.0,150", "150.1,150.0", "150.2,150.0")).toEqual([
+      [3, 1],
+      [5, 1],
+    ]);
+  });
+
+  it("flags spin that is not what backspin and sidespin make", () => {
+    // 3-4-5: 2400 and 700 make 2500.
+    expect(found("Spin,Backspin,Sidespin", "2500,2400,700", "2600,2400,700")).toEqual([[3, 1]]);
+  });
+
+  it("flags what no shot has, in a sentence, and leaves it", () => {
+    const table = readShots("Ball Speed,Landing Angle\n900,45\n150,95\n") as ShotTable;
+    expect(table.problems).toEqual([
+      {
+        row: 2,
+        column: 1,
+        found: "900",
+        message: 'Row 2, column 1 (Ball speed): found "900"; a shot has 15 to 230 mph. It is left as it is.',
+      },
+      {
+        row: 3,
+        column: 2,
+        found: "95",
+        message:
+          'Row 3, column 2 (Landing angle): found "95"; a shot has 0 to 90 degrees. It is left as it is.',
+      },
+    ]);
+    expect([...table.values.get("ballSpeed")!]).toEqual([900, 150]);
+  });
+
+  it("finds nothing where figures are missing", () => {
+    expect(found("Club Speed,Ball Speed,Smash,Carry,Total", "100,,1.53,150,", ",150,1.2,,160")).toEqual([]);
+  });
+});
