@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import FunctionsMetadata from "custom-functions-metadata-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
@@ -16,9 +16,9 @@ export default [
   ]),
   build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [functionsJson()]),
   build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [
-    copies({ "src/pane/pane.html": "pane.html", "manifest.xml": "manifest.xml", assets: "assets" }),
+    copies({ "src/pane/pane.html": "pane.html" }),
   ]),
-].filter(({ entry }) => Object.values(entry).every((file) => existsSync(file)));
+];
 
 function build(name, entry, folder, plugins) {
   return {
@@ -60,10 +60,14 @@ function build(name, entry, folder, plugins) {
   };
 }
 
-/** The names, arguments and help of the functions, read from their doc comments. */
+/** The names, arguments and help of the functions, read from the doc comments of a file for each. */
 function functionsJson() {
-  const input = "./src/functions/spreadsheet.ts";
-  return existsSync(input) ? new FunctionsMetadata({ output: "functions.json", input }) : { apply() {} };
+  const folder = "src/functions";
+  const families = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const input = families.flatMap(({ name }) =>
+    readdirSync(`${folder}/${name}`).map((file) => absolute(`${folder}/${name}/${file}`)),
+  );
+  return new FunctionsMetadata({ output: "functions.json", input });
 }
 
 /** The grid can hyphenate a hundred languages; its cells never do, and the dictionaries weigh 5 MB. */
@@ -74,32 +78,20 @@ function withoutHyphenation() {
   });
 }
 
-/** Puts files, or whole folders, beside the scripts. ADDRESS is where the add-in will be served from. */
+/** Puts files beside the scripts as they are. */
 function copies(files) {
-  const address = process.env.ADDRESS ?? "https://localhost:3000";
   return {
     apply(compiler) {
       compiler.hooks.thisCompilation.tap("copies", (compilation) => {
         compilation.hooks.processAssets.tap("copies", () => {
           for (const [from, to] of Object.entries(files)) {
-            for (const [source, target] of existsSync(from) ? filesUnder(from, to) : []) {
-              compilation.fileDependencies.add(absolute(source));
-              const bytes = readFileSync(source);
-              const content = target.endsWith(".xml")
-                ? bytes.toString("utf8").replaceAll("https://localhost:3000", address)
-                : bytes;
-              compilation.emitAsset(target, new webpack.sources.RawSource(content));
-            }
+            compilation.fileDependencies.add(absolute(from));
+            compilation.emitAsset(to, new webpack.sources.RawSource(readFileSync(absolute(from))));
           }
         });
       });
     },
   };
-}
-
-function filesUnder(from, to) {
-  if (/\.\w+$/.test(from)) return [[from, to]];
-  return readdirSync(from).flatMap((name) => filesUnder(`${from}/${name}`, `${to}/${name}`));
 }
 
 function absolute(path) {
