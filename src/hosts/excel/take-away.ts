@@ -27,7 +27,8 @@ export async function takeAway(
 
 /** Sheets are added and named one by one: where one still has its mark, only those before it have their names. */
 function ourSheets(plan: WorkbookPlan, marks: readonly string[], before: Standing, now: Standing): string[] {
-  const marked = marks.findIndex((mark) => now.sheets.some(({ name }) => name === mark));
+  const standing = now.sheets.map(({ name }) => name);
+  const marked = marks.findIndex((mark) => standing.includes(mark));
   const named = plan.sheets.slice(0, marked < 0 ? undefined : marked).map(({ name }) => name.toLowerCase());
   const ours = new Set([...named, ...marks.map((mark) => mark.toLowerCase())]);
   const theirs = new Set(before.sheets.map(({ id }) => id));

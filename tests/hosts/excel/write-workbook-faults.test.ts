@@ -27,7 +27,7 @@ async function healthyRequests() {
   return requests;
 }
 
-describe("a write that fails", () => {
+describe("a write that fails", { timeout: 120_000 }, () => {
   test("at any action of any request leaves the workbook as it was, or the new sheets whole", async () => {
     const requests = await healthyRequests();
     const whole = state({ ...officeHost(), workbook: await written() });
@@ -41,7 +41,7 @@ describe("a write that fails", () => {
         expect(isProblem(outcome), where).toBe(request < requests.length - 1);
       }
     }
-  }, 120_000);
+  });
 
   test.each([0, 1])("because request %i never arrives leaves the workbook as it was", async (request) => {
     const { host, before, outcome } = await writeWith({ request, action: -1 });
