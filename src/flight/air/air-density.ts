@@ -29,8 +29,12 @@ export function airDensity({ temperature, pressure, humidity }: AirReading): Out
   const vapour = vapourFraction(temperature, pressure, humidity);
   const compressibility = compressibilityOf(temperature, pressure, vapour);
   const dryMolarMass = 28.96546e-3;
+  const waterMolarMass = 18.01528e-3;
   const gasConstant = 8.314472;
-  return ((pressure * dryMolarMass) / (compressibility * gasConstant * kelvin)) * (1 - 0.378 * vapour);
+  return (
+    ((pressure * dryMolarMass) / (compressibility * gasConstant * kelvin)) *
+    (1 - (1 - waterMolarMass / dryMolarMass) * vapour)
+  );
 }
 
 /** Mole fraction of water vapour, from the saturation pressure and the enhancement factor of the same paper. */

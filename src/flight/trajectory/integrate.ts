@@ -8,7 +8,7 @@ export type Ending = "landed" | "neverReached" | "tooLong";
 
 const MOST_STEPS = 20_000;
 /** Seconds a first step may last at a tolerance of 1; most flights accept it. */
-const FIRST_STEP = 2.3;
+const FIRST_STEP = 1.2;
 const step = new DormandPrinceStep();
 const upward = new StepCurve();
 
