@@ -30,6 +30,7 @@ const AXIS: Shape = {
     NumberFormat: text,
     LinkNumberFormat: flag,
     TickLabelPosition: oneOf("NextToAxis", "High", "Low", "None"),
+    MajorTickMark: oneOf("None", "Cross", "Inside", "Outside"),
     Position: oneOf("Automatic", "Minimum", "Maximum", "Custom"),
     Visible: flag,
   },

@@ -2,8 +2,8 @@ import type { Area, SheetPlan, ValidationPlan } from "../../sheets/plan.ts";
 import { CALL, type Step } from "./step.ts";
 import { supports } from "./supports.ts";
 
-/** The spreadsheet takes a list of choices written out as one text of at most this length. */
-const LONGEST_LIST = 255;
+/** The spreadsheet takes a list of choices as one text of at most this length, and messages no longer. */
+const LONGEST_TEXT = 255;
 
 /** What cells accept. A list that the spreadsheet cannot hold keeps its message and says so in `notes`. */
 export function writeValidations(sheet: SheetPlan, notes: Set<string>): Step[] {
@@ -38,21 +38,23 @@ function ruleOf(validation: ValidationPlan): Excel.DataValidationRule | undefine
     return { decimal: { formula1: validation.least, formula2: validation.most, operator: "Between" } };
   }
   const source = validation.choices.join(",");
-  const holds = source.length <= LONGEST_LIST && validation.choices.every((choice) => !choice.includes(","));
+  const holds = source.length <= LONGEST_TEXT && validation.choices.every((choice) => !choice.includes(","));
   return holds ? list(source) : undefined;
 }
 
 const list = (source: string): Excel.DataValidationRule => ({ list: { inCellDropDown: true, source } });
 
-function check(sheet: string, area: Area, rule: Excel.DataValidationRule | undefined, message: string): Step {
+function check(sheet: string, area: Area, rule: Excel.DataValidationRule | undefined, text: string): Step {
+  const message = text.slice(0, LONGEST_TEXT);
   return {
     bytes: 4 * CALL,
     queue: (desk) => {
       const { dataValidation } = desk.range(sheet, area);
-      if (rule) dataValidation.rule = rule;
-      if (rule)
+      if (rule) {
+        dataValidation.rule = rule;
         dataValidation.errorAlert = { title: "Not possible here", message, showAlert: true, style: "Stop" };
-      dataValidation.prompt = { title: "", message, showPrompt: true };
+      }
+      dataValidation.prompt = { title: "What goes here", message, showPrompt: true };
     },
   };
 }

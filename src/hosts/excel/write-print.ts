@@ -16,10 +16,11 @@ export function writePrint({ name, print }: SheetPlan): Step[] {
           const { row, rows } = print.titleRows;
           pageLayout.setPrintTitleRows(`${row + 1}:${row + rows}`);
         }
-        pageLayout.zoom = {
+        const fit = {
           ...(print.pagesWide > 0 && { horizontalFitToPages: print.pagesWide }),
           ...(print.pagesTall > 0 && { verticalFitToPages: print.pagesTall }),
         };
+        if (Object.keys(fit).length > 0) pageLayout.zoom = fit;
         if (print.footer) {
           // A single & begins a code in footers.
           pageLayout.headersFooters.defaultForAllPages.centerFooter = print.footer.replaceAll("&", "&&");
