@@ -1,8 +1,11 @@
 import { type ScaleLinear, scaleLinear } from "d3-scale";
 import type { AxisPlan, ChartPlan } from "../sheets/plan.ts";
-import { INK, RULE } from "../sheets/styles.ts";
+import { RULE } from "../sheets/styles.ts";
 import type { Size } from "./chart-data.ts";
-import { element, escaped } from "./markup.ts";
+import { LEGEND_LINE, legendLines } from "./chart-legend.ts";
+import { FONT, text } from "./chart-text.ts";
+import { type Mark, mark } from "./mark.ts";
+import { round } from "./marker-shape.ts";
 import { numberText } from "./number-text.ts";
 
 /** Where the points of a chart go, in pixels. */
@@ -13,12 +16,12 @@ export interface Plot {
   readonly bottom: number;
 }
 
-const FONT = 12;
 const TITLE = 15;
 
 /** Room for the title, the legend and the labels of the axes. */
 export function plotOf(chart: ChartPlan, { width, height }: Size): Plot {
-  const legend = chart.legend ? FONT + 12 : 0;
+  const lines = legendLines(chart, { width, height }).length;
+  const legend = lines > 0 ? lines * LEGEND_LINE + 6 : 0;
   return {
     left: (chart.y.title ? 24 : 8) + (chart.y.hideLabels ? 6 : 40),
     top: TITLE + 22,
@@ -45,58 +48,38 @@ export function axisScale(
 }
 
 /** Title and titles of the axes. */
-export function titles(chart: ChartPlan, { width }: Size, plot: Plot): string {
+export function titles(chart: ChartPlan, { width }: Size, plot: Plot): Mark[] {
   const middle = (plot.top + plot.bottom) / 2;
   const below = plot.bottom + (chart.x.hideLabels ? 8 : FONT + 12) + FONT;
-  const centre = (plot.left + plot.right) / 2;
+  const sideways = { transform: `translate(16 ${round(middle)}) rotate(-90)` };
   return [
     text(chart.title, width / 2, TITLE + 5, { "font-size": TITLE, "font-weight": "bold" }),
-    chart.x.title && text(chart.x.title, centre, below),
-    chart.y.title && text(chart.y.title, 0, 0, { transform: `translate(16 ${middle}) rotate(-90)` }),
-  ].join("");
+    ...(chart.x.title ? [text(chart.x.title, (plot.left + plot.right) / 2, below)] : []),
+    ...(chart.y.title ? [text(chart.y.title, 0, 0, sideways)] : []),
+  ];
 }
 
 /** Lines across at round figures, with their labels, and a stronger line at 0. */
-export function upright(axis: AxisPlan, scale: ScaleLinear<number, number>, plot: Plot): string {
-  return scale
-    .ticks(Math.max(3, Math.round((plot.bottom - plot.top) / 45)))
-    .map((tick) => {
-      const y = scale(tick);
-      const line = element("line", { x1: plot.left, x2: plot.right, y1: y, y2: y, ...strength(tick) });
-      const label = text(numberText(tick, axis.format), plot.left - 6, y + FONT / 3, {
-        "text-anchor": "end",
-      });
-      return line + (axis.hideLabels ? "" : label);
-    })
-    .join("");
+export function linesAcross(axis: AxisPlan, scale: ScaleLinear<number, number>, plot: Plot): Mark[] {
+  return scale.ticks(Math.max(3, Math.round((plot.bottom - plot.top) / 45))).flatMap((tick) => {
+    const y = round(scale(tick));
+    const line = mark("line", { x1: plot.left, x2: plot.right, y1: y, y2: y, ...strength(tick) });
+    const label = text(numberText(tick, axis.format), plot.left - 6, y + 4, { "text-anchor": "end" });
+    return axis.hideLabels ? [line] : [line, label];
+  });
 }
 
-export function level(axis: AxisPlan, scale: ScaleLinear<number, number>, plot: Plot): string {
-  return scale
-    .ticks(Math.max(3, Math.round((plot.right - plot.left) / 70)))
-    .map((tick) => {
-      const x = scale(tick);
-      const line = element("line", { x1: x, x2: x, y1: plot.top, y2: plot.bottom, ...strength(tick) });
-      return line + (axis.hideLabels ? "" : text(numberText(tick, axis.format), x, plot.bottom + FONT + 5));
-    })
-    .join("");
+/** Lines up at round figures, with their labels below. */
+export function linesUp(axis: AxisPlan, scale: ScaleLinear<number, number>, plot: Plot): Mark[] {
+  return scale.ticks(Math.max(3, Math.round((plot.right - plot.left) / 70))).flatMap((tick) => {
+    const x = round(scale(tick));
+    const line = mark("line", { x1: x, x2: x, y1: plot.top, y2: plot.bottom, ...strength(tick) });
+    const label = text(numberText(tick, axis.format), x, plot.bottom + FONT + 5);
+    return axis.hideLabels ? [line] : [line, label];
+  });
 }
 
-export function text(
-  words: string,
-  x: number,
-  y: number,
-  more: Record<string, string | number> = {},
-): string {
-  const place = "transform" in more ? {} : { x, y };
-  return element(
-    "text",
-    { ...place, "text-anchor": "middle", "font-size": FONT, fill: INK, ...more },
-    escaped(words),
-  );
-}
-
-function strength(tick: number) {
+function strength(tick: number): Mark["attributes"] {
   return tick === 0
     ? { stroke: "#6b6f6c", "stroke-width": 1.2 }
     : { stroke: RULE, "stroke-width": 0.6, "stroke-opacity": 0.7 };

@@ -1,57 +1,59 @@
 import type { ChartPlan, SeriesPlan } from "../sheets/plan.ts";
 import type { Size } from "./chart-data.ts";
-import { text } from "./chart-frame.ts";
-import { isStroked, markerPath } from "./marker-path.ts";
-import { element } from "./markup.ts";
+import { lineLook, markerMark } from "./chart-marks.ts";
+import { text } from "./chart-text.ts";
+import { type Mark, mark } from "./mark.ts";
 
 /** Width of a letter of the legend, near enough for a sans-serif of 12 pixels. */
-const LETTER = 6.4;
+const LETTER = 6;
 const KEY = 22;
-const GAP = 18;
+const GAP = 14;
 
-/** The listed series on one line at the foot, each with its own key. */
-export function legend(chart: ChartPlan, { width, height }: Size): string {
-  const listed = chart.series.filter(({ unlisted }) => !unlisted);
-  if (!chart.legend || listed.length === 0) return "";
-  const widths = listed.map(({ name }) => KEY + name.length * LETTER + GAP);
-  let x = Math.max(8, (width - widths.reduce((sum, one) => sum + one, 0) + GAP) / 2);
-  const y = height - 10;
-  return listed
-    .map((series, i) => {
-      const entry =
-        element("g", { transform: `translate(${x + KEY / 2 - 4} ${y - 4})` }, key(chart, series)) +
-        text(series.name, x + KEY, y, { "text-anchor": "start" });
-      x += widths[i]!;
-      return entry;
-    })
-    .join("");
+/** Height of one line of the legend. */
+export const LEGEND_LINE = 18;
+
+/** The listed series on as few lines as hold them. */
+export function legendLines(chart: ChartPlan, { width }: Size): readonly (readonly SeriesPlan[])[] {
+  if (!chart.legend) return [];
+  const lines: SeriesPlan[][] = [];
+  for (const series of chart.series.filter(({ unlisted }) => !unlisted)) {
+    const line = lines.at(-1);
+    if (line && lineWidth([...line, series]) <= width - 16) line.push(series);
+    else lines.push([series]);
+  }
+  return lines;
 }
 
-function key(chart: ChartPlan, series: SeriesPlan): string {
-  if (chart.kind === "bar")
-    return element("rect", { x: -6, y: -5, width: 12, height: 10, fill: series.color });
-  const line = element("line", { x1: -9, x2: 9, y1: 0, y2: 0, ...lineLook(series) });
-  return (series.line === "none" ? "" : line) + marker(series, 0, 0);
-}
-
-/** One marker of a series. Shape tells series apart as well as colour. */
-export function marker(series: SeriesPlan, x: number, y: number): string {
-  if (series.marker === "none") return "";
-  const pixels = (series.markerSize * 4) / 3;
-  return element("path", {
-    d: markerPath(series.marker, pixels),
-    transform: `translate(${+x.toFixed(2)} ${+y.toFixed(2)})`,
-    ...(isStroked(series.marker)
-      ? { fill: "none", stroke: series.color, "stroke-width": 2 }
-      : { fill: series.color, stroke: "#ffffff", "stroke-width": 1 }),
+/** The legend at the foot, each series with its own key. */
+export function legend(chart: ChartPlan, size: Size): Mark[] {
+  const lines = legendLines(chart, size);
+  return lines.flatMap((line, i) => {
+    let x = (size.width - lineWidth(line)) / 2;
+    const y = size.height - 10 - (lines.length - 1 - i) * LEGEND_LINE;
+    return line.map((series) => {
+      const place = x;
+      x += entryWidth(series) + GAP;
+      return mark("g", {}, ...key(chart, series, place + 7, y - 4), nameOf(series, place + KEY, y));
+    });
   });
 }
 
-export function lineLook(series: SeriesPlan): Record<string, string | number | undefined> {
-  return {
-    fill: "none",
-    stroke: series.color,
-    "stroke-width": 2,
-    "stroke-dasharray": series.line === "dash" ? "6 4" : undefined,
-  };
+function nameOf({ name }: SeriesPlan, x: number, y: number): Mark {
+  return text(name, x, y, { "text-anchor": "start" });
+}
+
+function key(chart: ChartPlan, series: SeriesPlan, x: number, y: number): Mark[] {
+  if (chart.kind === "bar") {
+    return [mark("rect", { x: x - 6, y: y - 5, width: 12, height: 10, fill: series.color })];
+  }
+  const line = mark("line", { x1: x - 9, x2: x + 9, y1: y, y2: y, ...lineLook(series) });
+  return [...(series.line === "none" ? [] : [line]), ...markerMark(series, x, y)];
+}
+
+function lineWidth(line: readonly SeriesPlan[]): number {
+  return line.reduce((sum, series) => sum + entryWidth(series) + GAP, -GAP);
+}
+
+function entryWidth({ name }: SeriesPlan): number {
+  return KEY + name.length * LETTER;
 }

@@ -4,7 +4,8 @@ import { plotOf, titles } from "./chart-frame.ts";
 import { legend } from "./chart-legend.ts";
 import { drawBars } from "./draw-bars.ts";
 import { drawScatter } from "./draw-scatter.ts";
-import { element, escaped } from "./markup.ts";
+import { mark } from "./mark.ts";
+import { svgText } from "./svg-text.ts";
 
 /**
  * A chart as a picture, for hosts that have no charts of their own: SVG with the plan's title, axes, legend and
@@ -16,23 +17,25 @@ export function drawChart(
   size: Size = { width: 640, height: 400 },
 ): string {
   const plot = plotOf(chart, size);
-  const ground = element("rect", { width: size.width, height: size.height, fill: "#ffffff" });
+  const { width, height } = size;
+  const attributes = {
+    role: "img",
+    width,
+    height,
+    viewBox: `0 0 ${width} ${height}`,
+    "font-family": "'Segoe UI', Roboto, 'Liberation Sans', Arial, sans-serif",
+  };
   const drawn = chart.kind === "bar" ? drawBars(chart, data, plot) : drawScatter(chart, data, plot);
-  return element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      role: "img",
-      width: size.width,
-      height: size.height,
-      viewBox: `0 0 ${size.width} ${size.height}`,
-      "font-family": "'Segoe UI', Roboto, 'Liberation Sans', Arial, sans-serif",
-    },
-    element("title", {}, escaped(chart.title)) +
-      element("desc", {}, escaped(chart.alt)) +
-      ground +
-      titles(chart, size, plot) +
-      drawn +
-      legend(chart, size),
+  return svgText(
+    mark(
+      "svg",
+      attributes,
+      mark("title", {}, chart.title),
+      mark("desc", {}, chart.alt),
+      mark("rect", { width, height, fill: "#ffffff" }),
+      ...titles(chart, size, plot),
+      ...drawn,
+      ...legend(chart, size),
+    ),
   );
 }
