@@ -28,7 +28,7 @@ export function writeTableFormulas(sheet: SheetPlan): Step[] {
  * takes off again: so "=x", "007", "TRUE" and "Jan 5" stay the texts they are. `null` leaves a cell alone.
  */
 export function entryOf(value: CellValue): Entry {
-  if (typeof value === "string") return value === "" ? null : `'${value}`;
+  if (typeof value === "string") return `'${value}`;
   return typeof value === "object" && value !== null ? `=${value.formula}` : value;
 }
 

@@ -6,26 +6,9 @@ import { removeNewerMembers } from "../../office-host/newer-members.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import { watchMembers } from "../../office-host/stray-members.ts";
 import { samplePlan } from "../../sheets/sample-plan.ts";
-import type { WorkbookContents } from "../../workbook-contents.ts";
+import { comparableContents } from "./comparable-contents.ts";
 
-/** Without what this host cannot show: nothing calculates in it, and the service keeps no description of a chart. */
-function comparable(contents: WorkbookContents): WorkbookContents {
-  return {
-    ...contents,
-    sheets: contents.sheets.map((sheet) => ({
-      ...sheet,
-      cells: Object.fromEntries(
-        Object.entries(sheet.cells).map(([name, { value, ...cell }]) => [
-          name,
-          cell.formula === undefined && value !== undefined ? { ...cell, value } : cell,
-        ]),
-      ),
-      charts: sheet.charts.map((chart) => ({ ...chart, alt: "" })),
-    })),
-  };
-}
-
-const expected = comparable(contentsOfPlan(samplePlan()));
+const expected = comparableContents(contentsOfPlan(samplePlan()));
 const isNew = (name: string) => name !== "Sheet1";
 const NO_CHART_TEXT = "The spreadsheet lets no add-in describe a chart for those who do not see it.";
 const NO_BOXES = "This spreadsheet has no tick boxes; choose TRUE or FALSE from the list in the cell.";
@@ -37,7 +20,7 @@ describe("a plan written through the true client library", () => {
       sheets: ["Player's comparison", "Shots & more", "Limits"],
       notes: [NO_CHART_TEXT],
     });
-    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+    expect(comparableContents(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
   });
 
   test("takes two syncs and the library's own tidying up", async () => {
@@ -75,7 +58,7 @@ describe("an older spreadsheet", () => {
         "The explanations on single cells were written as comments in your name.",
       ],
     });
-    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+    expect(comparableContents(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
     expect(workbook.sheets[1]!.comments.size).toBe(1);
   });
 
@@ -89,7 +72,7 @@ describe("an older spreadsheet", () => {
         "This spreadsheet takes no notes from add-ins; the explanations on single cells were left out.",
       ],
     });
-    const { sheets } = comparable(contentsOfOfficeHost(workbook, isNew));
+    const { sheets } = comparableContents(contentsOfOfficeHost(workbook, isNew));
     const noteless = structuredClone(expected.sheets).map((sheet) => {
       for (const cell of Object.values(sheet.cells)) Reflect.deleteProperty(cell, "note");
       return sheet;
@@ -109,7 +92,7 @@ describe("an older spreadsheet", () => {
     const strays = watchMembers();
     await excelHost().write(samplePlan());
     expect(strays()).toEqual([]);
-    expect(comparable(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
+    expect(comparableContents(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
   });
 });
 
