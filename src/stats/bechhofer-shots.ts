@@ -2,6 +2,7 @@ import { invalid, type Outcome } from "../outcome/problem.ts";
 import { confidenceProblem } from "./confidence-problem.ts";
 import { finite } from "./finite.ts";
 import { integrate } from "./integrate.ts";
+import { normalQuantile } from "./normal-quantile.ts";
 import { normalUpperTail } from "./normal-upper-tail.ts";
 import { solveRising } from "./solve-rising.ts";
 
@@ -17,8 +18,9 @@ export function bechhoferShots(sd: number, delta: number, k: number, probability
   if (problem) return problem;
   if (!(sd > 0)) return invalid(`sd is ${sd}; it must be a number greater than 0.`);
   if (!(delta > 0)) return invalid(`delta is ${delta}; it must be a number greater than 0.`);
-  if (!(Number.isInteger(k) && k > 1))
-    return invalid(`k is ${k}; it must be a whole number of builds, 2 or more.`);
+  if (!(Number.isInteger(k) && k > 1 && k <= 1000)) {
+    return invalid(`k is ${k}; it must be a whole number of builds from 2 to 1000.`);
+  }
   return finite(Math.max(1, Math.ceil(((bechhoferFactor(k, probability) * sd) / delta) ** 2)));
 }
 
@@ -29,15 +31,19 @@ export function bechhoferShots(sd: number, delta: number, k: number, probability
  */
 export function bechhoferFactor(k: number, probability: number): number {
   if (probability <= 1 / k) return 0;
+  // Between the lead that suffices against one other build and Bonferroni's for all of them.
+  const alone = Math.max(0, Math.SQRT2 * normalQuantile(probability));
+  const bonferroni = -Math.SQRT2 * normalQuantile((1 - probability) / (k - 1));
   // As the chance of a wrong choice, whose logarithm is nearly straight.
-  const wrong = (h: number) =>
-    integrate(
-      (x) => {
-        const density = Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
-        return [-density * Math.expm1((k - 1) * Math.log1p(-normalUpperTail(x + h)))];
-      },
-      [-9, -h - 3, -h, -h + 3, 9].filter((x, i, all) => i === 0 || x > all[i - 1]!).filter((x) => x <= 9),
-      1e-12,
-    )[0]!;
-  return solveRising((h) => -Math.log(wrong(h)), -Math.log(1 - probability), 0, 40);
+  const value = -Math.log(1 - probability);
+  return k === 2 ? alone : solveRising((h) => -Math.log(chanceWrong(k, h)), value, alone, bonferroni);
+}
+
+function chanceWrong(k: number, h: number): number {
+  const bends = [-h - 3, -h, -h + 3].filter((x) => x > -9);
+  const wrong = (x: number) => {
+    const density = Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+    return [-density * Math.expm1((k - 1) * Math.log1p(-normalUpperTail(x + h)))];
+  };
+  return integrate(wrong, [-9, ...bends, 9], 1e-12)[0]!;
 }

@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import { type Outcome, unavailable } from "../outcome/problem.ts";
+import { finite } from "./finite.ts";
 import { type Numbers, present } from "./present.ts";
 
 /**
@@ -12,7 +13,7 @@ export function hodgesLehmann(first: Numbers, second: Numbers): Outcome<number> 
   const b = present(second);
   if (a.length === 0 || b.length === 0) return unavailable("Each group needs at least one value.");
   if (a.length * b.length > mostPairs) return unavailable(tooMany);
-  return median(a.flatMap((high) => b.map((low) => high - low)));
+  return finite(median(a.flatMap((high) => b.map((low) => high - low))));
 }
 
 /**

@@ -22,4 +22,5 @@ test("one stray shot hardly moves the shift", () => {
 test("nothing to compare gives a sentence", () => {
   expect(hodgesLehmann([], [1])).toMatchObject({ kind: "unavailable" });
   expect(hodgesLehmannCentre([Number.NaN])).toMatchObject({ kind: "unavailable" });
+  expect(hodgesLehmann([1.7e308], [-1.7e308])).toMatchObject({ kind: "unavailable" });
 });
