@@ -1,10 +1,16 @@
+import { ASSEMBLE } from "./balance/assemble.ts";
+import { HEADWEIGHT } from "./balance/head-weight.ts";
+import { INERTIA } from "./balance/inertia.ts";
 import { SWINGWEIGHT } from "./balance/swingweight.ts";
 import { SWINGWEIGHT_CODE } from "./balance/swingweight-code.ts";
 import { SWINGWEIGHT_DIFF } from "./balance/swingweight-diff.ts";
 import { SWINGWEIGHT_MOMENT } from "./balance/swingweight-moment.ts";
+import { WEIGHTTOADD } from "./balance/weight-to-add.ts";
 import type { Cell } from "./cell.ts";
 import { argumentsOf, callFunction, type FunctionSpec } from "./define-function.ts";
+import { CUTWEIGHT } from "./set/cut-weight.ts";
 import { PROGRESSION } from "./set/progression.ts";
+import { SORTSHAFTS } from "./set/sort-shafts.ts";
 import { SCREEN } from "./shots/screen.ts";
 import { SUMMARY } from "./shots/summary.ts";
 
@@ -15,8 +21,14 @@ export const FUNCTIONS: readonly FunctionSpec[] = [
   SWINGWEIGHT_MOMENT,
   SWINGWEIGHT_CODE,
   SWINGWEIGHT_DIFF,
+  ASSEMBLE,
+  HEADWEIGHT,
+  WEIGHTTOADD,
+  INERTIA,
   // Set
   PROGRESSION,
+  CUTWEIGHT,
+  SORTSHAFTS,
   // Shots
   SUMMARY,
   SCREEN,
