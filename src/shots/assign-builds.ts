@@ -1,5 +1,5 @@
 import { BuildNames } from "./build-names.ts";
-import type { Gathered } from "./gather-shots.ts";
+import type { Gathered } from "./gathered.ts";
 import { isMissing } from "./missing.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { columnOf } from "./section.ts";

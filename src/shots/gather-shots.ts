@@ -1,33 +1,18 @@
+import { surplusCells, unreadable, wrongSide } from "./cell-problems.ts";
+import type { FigureColumn } from "./figure-column.ts";
+import { type Gathered, nothingGathered } from "./gathered.ts";
 import { idleRow } from "./idle-row.ts";
 import { LabelWatch } from "./label-watch.ts";
-import { METRICS, type MetricKey } from "./metrics.ts";
+import { METRICS } from "./metrics.ts";
 import { isMissing } from "./missing.ts";
 import { plainNumber } from "./plain-number.ts";
-import { readCell, wouldDo } from "./read-cell.ts";
+import { readCell } from "./read-cell.ts";
 import type { ReadOptions } from "./read-options.ts";
-import { columnOf, type FigureColumn, openSection, type Section } from "./section.ts";
-import type { SkippedRow, TableProblem } from "./shot-table.ts";
+import { columnOf, openSection, type Section } from "./section.ts";
+import { withSide } from "./side-columns.ts";
 import type { Records } from "./split-text.ts";
 import { isSummaryLabel } from "./summary-label.ts";
 import { readTitle, type Title } from "./title-line.ts";
-
-/** What the walk over the rows brings home, shot by shot, before names are given to builds. */
-export interface Gathered {
-  size: number;
-  /** The record of each shot, and the places in `sections` and `titles` of what it stands below; -1 for none. */
-  readonly record: Int32Array;
-  readonly section: Int32Array;
-  readonly title: Int32Array;
-  readonly values: Map<MetricKey, Float64Array>;
-  readonly sections: Section[];
-  readonly titles: (Title & { readonly record: number; readonly inside: boolean; headed: boolean })[];
-  readonly problems: TableProblem[];
-  readonly skipped: SkippedRow[];
-  /** Lines in which a 0 was taken for a blank, by the heading of the column. */
-  readonly zeros: Map<string, number[]>;
-  /** Cells that were read with the other decimal mark, as they made sense with no other. */
-  otherMarks: number;
-}
 
 /**
  * Walks the records once. A row with a figure is a shot unless a summary word labels it; every other row is skipped
@@ -35,19 +20,7 @@ export interface Gathered {
  */
 export function gatherShots(text: Records, headerAt: number, options: ReadOptions): Gathered {
   const records = text.cells;
-  const into: Gathered = {
-    size: 0,
-    record: new Int32Array(records.length),
-    section: new Int32Array(records.length),
-    title: new Int32Array(records.length),
-    values: new Map(),
-    sections: [],
-    titles: [],
-    problems: [],
-    skipped: [],
-    zeros: new Map(),
-    otherMarks: 0,
-  };
+  const into = nothingGathered(records.length);
   const builds = new Set<string>();
   const skip = (record: number, reason: string) => into.skipped.push({ row: text.line(record), reason });
   const noteTitle = (title: Title, record: number) => {
@@ -111,6 +84,12 @@ export function gatherShots(text: Records, headerAt: number, options: ReadOption
             else into.problems.push(unreadable(cell, column, text.line(record)));
           }
         }
+        if (column.side >= 0) {
+          const turned = withSide(value, cells[column.side] ?? "", column.key);
+          if (turned === null)
+            into.problems.push(wrongSide(cell!, cells[column.side]!, column, text.line(record)));
+          value = turned ?? Number.NaN;
+        }
         if (value === 0 && !column.zero) {
           value = Number.NaN;
           blankZeros++;
@@ -128,9 +107,11 @@ export function gatherShots(text: Records, headerAt: number, options: ReadOption
       into.size++;
       labels.shotSeen(cells);
       if (blankZeros > 0) noteZeros(into, cells, figures, outs, n, text.line(record));
-      if (cells.length > section.header.length) surplus(into, cells, section, text.line(record));
+      if (cells.length > section.header.length) {
+        into.problems.push(...surplusCells(cells, section.header.length, text.line(record)));
+      }
     } else {
-      const idle = idleRow(cells);
+      const idle = sameHeader(cells, section) ? "a header" : idleRow(cells);
       const title = idle ? null : titleIn(cells, section);
       if (idle || title) into.problems.length = problemsBefore;
       if (title) {
@@ -159,7 +140,10 @@ function markHeaded(into: Gathered, record: number): void {
 }
 
 function sameHeader(cells: readonly string[], { header }: Section): boolean {
-  return header.every((name, index) => name.trim() === (cells[index] ?? "").trim());
+  return (
+    cells.some((cell) => cell.trim() !== "") &&
+    header.every((name, index) => name.trim() === (cells[index] ?? "").trim())
+  );
 }
 
 /** A title stands in the first column, or in that of the builds; a lone word elsewhere is a remark. */
@@ -198,19 +182,4 @@ function noteZeros(
     lines.push(line);
     into.zeros.set(column.header, lines);
   });
-}
-
-function unreadable(cell: string, column: FigureColumn, row: number): TableProblem {
-  const place = `Row ${row}, column ${column.index + 1} (${column.header})`;
-  const found = cell.trim();
-  return { row, column: column.index + 1, found, message: `${place}: found "${found}"; ${wouldDo(column)}.` };
-}
-
-function surplus(into: Gathered, cells: readonly string[], { header }: Section, row: number): void {
-  for (let index = header.length; index < cells.length; index++) {
-    const found = cells[index]!.trim();
-    if (found === "") continue;
-    const message = `Row ${row}, column ${index + 1}: found "${found}" beyond the last of ${header.length} headings; a heading over it, or no cell, would do.`;
-    into.problems.push({ row, column: index + 1, found, message });
-  }
 }

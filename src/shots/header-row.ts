@@ -27,15 +27,20 @@ export function headerStrength(cells: readonly string[]): number {
   return metrics > 0 && figures < known ? known : 0;
 }
 
-/** Whether every filled cell of a row is a unit, such as the second row of a header; a label "Units" may stand by. */
+/**
+ * Whether a row holds units, such as the second row of a header. A word or two may stand by, "Units" or "text", but
+ * no figure, and no more of them than units.
+ */
 export function isUnitRow(cells: readonly string[]): boolean {
   let units = 0;
+  let others = 0;
   for (const cell of cells) {
-    if (isMissing(cell) || /^\s*(units?|einheit(en)?|unités?|unidad(es)?)\s*:?\s*$/i.test(cell)) continue;
-    if (!unitOf(bareUnit(cell))) return false;
-    units++;
+    if (isMissing(cell)) continue;
+    if (unitOf(bareUnit(cell))) units++;
+    else if (/\d/.test(cell)) return false;
+    else others++;
   }
-  return units > 0;
+  return units > 0 && others <= Math.min(units, 2);
 }
 
 /** A unit without the brackets it may stand in. */

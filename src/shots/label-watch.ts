@@ -38,7 +38,7 @@ export class LabelWatch {
     for (const column of this.#watched) {
       const cell = cells[column.index];
       if (cell === undefined || cell === "" || cell === column.last) continue;
-      if (column.holds !== "build" && beginsWithDigit(cell)) continue;
+      if (column.holds !== "build" && isNumbered(cell)) continue;
       if (column.harmless.has(cell)) {
         column.last = cell;
         continue;
@@ -63,8 +63,10 @@ export class LabelWatch {
   }
 }
 
-/** Within the first three characters, as in "12:30" or "S-1". */
-function beginsWithDigit(cell: string): boolean {
+/** A cell such as "7", "12:30" or "S-1", which is no label; one that only begins so may be: "95 g mid average". */
+function isNumbered(cell: string): boolean {
+  const last = cell.charCodeAt(cell.length - 1);
+  if (last < 48 || last > 57) return false;
   for (let at = 0; at < 3; at++) {
     const code = cell.charCodeAt(at);
     if (code >= 48 && code <= 57) return true;

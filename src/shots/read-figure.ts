@@ -22,6 +22,10 @@ export interface Figure {
  * @example readFigure("L 12.3 yd", "offline", ".") // { value: -12.3, unit: "yd", otherMark: false, sided: true }
  */
 export function readFigure(cell: string, key: MetricKey, decimal: "." | ","): Figure | null {
+  if (EXPONENT.test(cell)) {
+    const value = Number(cell.replace(",", "."));
+    return Number.isFinite(value) ? { value, unit: "", otherMark: false, sided: false } : null;
+  }
   const parts = figureParts(cell);
   if (!parts) return null;
   const beside = readBeside(parts.before, parts.behind, key);
@@ -35,6 +39,9 @@ export function readFigure(cell: string, key: MetricKey, decimal: "." | ","): Fi
   const negative = side === -1 || parts.sign === "-";
   return { value: negative && size !== 0 ? -size : size, unit, otherMark, sided: side !== 0 };
 }
+
+/** As a spreadsheet shows a figure for which its column is too narrow. */
+const EXPONENT = /^[+-]?\d+(?:[.,]\d+)?e[+-]?\d{1,3}$/i;
 
 /** The side and unit in the words round a number; null where a word is neither. */
 function readBeside(before: string, behind: string, key: MetricKey): { side: number; unit: string } | null {

@@ -24,9 +24,23 @@ const RIGHT_MINUS = /^[-−]\s*=?\s*(r|right)\b|\b(r|right)\s*=?\s*[-−](?!\s*l
  * @example readHeader("Ball Spd - km/h") // { key: "ballSpeed", unit: "km/h", ... }
  */
 export function readHeader(text: string): Heading {
+  let found = seen.get(text);
+  if (!found) {
+    found = readAfresh(text);
+    if (seen.size >= ENOUGH) seen.clear();
+    seen.set(text, found);
+  }
+  return found;
+}
+
+/** The same headings are looked at under every delimiter and again at every repeat. */
+const seen = new Map<string, Heading>();
+const ENOUGH = 1000;
+
+function readAfresh(text: string): Heading {
   const asides: string[] = [];
   const bare = text.slice(0, 300).replace(BRACKETS, (_, aside?: string, sign?: string) => {
-    asides.push(aside ?? sign ?? "");
+    asides.push(...(aside ?? sign ?? "").split(/[,;]/));
     return " ";
   });
   const unit = asides.map(unitOf).find((found) => found !== undefined);

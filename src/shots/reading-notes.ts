@@ -1,6 +1,6 @@
 import { unitOf } from "../units/unit-of.ts";
 import { rowsWords } from "./describe-reading.ts";
-import type { Gathered } from "./gather-shots.ts";
+import type { Gathered } from "./gathered.ts";
 import { metricOf } from "./metrics.ts";
 import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
 import type { ReadOptions } from "./read-options.ts";
@@ -52,11 +52,12 @@ function unitNotes(shots: Gathered): string[] {
   const columns = shots.sections[0]!.columns;
   const notes: string[] = [];
   for (const column of columns) {
-    if (column.unitFrom !== "assumed" || !isMetricKey(column.key)) continue;
+    if (column.unitFrom !== "assumed" || !isMetricKey(column.key) || isStrike(column)) continue;
     const dimension = unitOf(column.unit)?.dimension;
     const stated = columns.find(
       (other) =>
         other.unitFrom !== "assumed" &&
+        !isStrike(other) &&
         other.unit !== column.unit &&
         unitOf(other.unit)?.dimension === dimension,
     );
@@ -67,6 +68,11 @@ function unitNotes(shots: Gathered): string[] {
     );
   }
   return notes;
+}
+
+/** Millimetres on the face say nothing of yards down the range. */
+function isStrike({ key }: PlannedColumn): boolean {
+  return key === "strikeX" || key === "strikeY";
 }
 
 function nameOf({ header, index }: PlannedColumn): string {

@@ -1,40 +1,13 @@
-import { isProblem } from "../outcome/problem.ts";
-import { factor } from "../units/factor.ts";
 import type { ColumnKey } from "./column-names.ts";
+import { type FigureColumn, figureColumn } from "./figure-column.ts";
 import { headerStrength, isUnitRow } from "./header-row.ts";
-import { type MetricKey, metricOf } from "./metrics.ts";
 import type { Mark } from "./number-marks.ts";
-import { COMMA, POINT } from "./plain-number.ts";
 import { planColumns } from "./plan-columns.ts";
 import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { settleColumns } from "./settle-columns.ts";
 import type { TableProblem } from "./shot-table.ts";
-
-/** A cell's figure in the usual unit, or NaN. */
-export interface CellReading {
-  readonly value: number;
-  /** False where the cell should have been a figure and is none. */
-  readonly understood: boolean;
-  /** Whether the figure only made sense with the other decimal mark. */
-  readonly otherMark: boolean;
-}
-
-/** A column of figures, ready for the walk over the rows. */
-export interface FigureColumn {
-  readonly index: number;
-  readonly key: MetricKey;
-  readonly header: string;
-  readonly unit: string;
-  readonly mark: Mark;
-  readonly decimal: number;
-  readonly times: number;
-  readonly over: number;
-  /** Whether 0 is a figure here, rather than a blank in disguise. */
-  readonly zero: boolean;
-  /** Cells read the long way, as figures with a side or unit come again and again. */
-  readonly read: Map<string, CellReading>;
-}
+import { sideColumns, sidedBy } from "./side-columns.ts";
 
 /** A header and the rows it speaks for: all until another header with other columns. */
 export interface Section {
@@ -56,11 +29,18 @@ export function openSection(
 ): Section {
   const { header, units, depth } =
     at < 0 ? { header: widest(records), units: null, depth: 1 } : readHeaderRows(records, at);
-  const plan = planColumns(header, units, at < 0 ? 1 : line(at), options);
-  const { columns, decimal } = settleColumns(plan.columns, records.slice(at + depth), options.decimal);
+  const rows = records.slice(at + depth);
+  const sides = sideColumns(header, rows).filter((index) => options.columns?.[index + 1] === undefined);
+  const withoutSides = { ...options.columns, ...Object.fromEntries(sides.map((index) => [index + 1, null])) };
+  const plan = planColumns(header, units, at < 0 ? 1 : line(at), { ...options, columns: withoutSides });
+  const { columns, decimal } = settleColumns(plan.columns, rows, options.decimal);
   const figures = columns.flatMap((column) =>
     isMetricKey(column.key) ? [figureColumn(column, column.key)] : [],
   );
+  for (const index of sides) {
+    const sided = sidedBy(index, figures);
+    if (sided) figures[figures.indexOf(sided)] = { ...sided, side: index };
+  }
   return { header, depth, columns, figures, decimal, problems: plan.problems };
 }
 
@@ -94,22 +74,4 @@ export function columnOf(section: Section, key: ColumnKey): PlannedColumn | unde
 /** Stands in for the header of a table that has none. */
 function widest(records: readonly (readonly string[])[]): string[] {
   return new Array<string>(records.reduce((width, cells) => Math.max(width, cells.length), 0)).fill("");
-}
-
-function figureColumn(column: PlannedColumn, key: MetricKey): FigureColumn {
-  const metric = metricOf(key);
-  const by = metric.unit === "" ? { times: 1, over: 1 } : factor(column.unit, metric.unit);
-  const { times, over } = isProblem(by) ? { times: 1, over: 1 } : by;
-  return {
-    index: column.index,
-    key,
-    header: column.header || metric.label,
-    unit: column.unit,
-    mark: column.decimal,
-    decimal: column.decimal === "." ? POINT : COMMA,
-    times: column.leftPositive ? -times : times,
-    over,
-    zero: metric.zero,
-    read: new Map(),
-  };
 }

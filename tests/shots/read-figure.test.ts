@@ -33,6 +33,7 @@ describe("readFigure(cell, key, decimal)", () => {
     ["heel 8", "strikeX", ".", -8, ""],
     ["3 low", "strikeY", ".", -3, ""],
     ["0 L", "offline", ".", 0, ""],
+    ["2.45E+03", "spin", ".", 2450, ""],
     ["102'", "height", ".", 102, "ft"],
   ])("reads %j as a figure of %s with decimal %j", (cell, key, decimal, value, unit) => {
     expect(readFigure(cell, key, decimal)).toMatchObject({ value, unit, otherMark: false });

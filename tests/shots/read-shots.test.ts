@@ -98,6 +98,25 @@ describe("readShots(text) and what it cannot read", () => {
     expect(table.problems).toMatchObject([{ row: 3, column: 4, found: "7" }]);
   });
 
+  it("knows a summary row by a label that begins with the build's name", () => {
+    const table = read("Shot\tCarry\n95 g mid\t\n1\t150\n95 g mid Average\t150\n2nd half\t151\n");
+    expect(table.row).toEqual([3, 5]);
+  });
+
+  it("knows a repeated header of one heading, and one that begins with Total", () => {
+    expect(read("Carry\n150\nCarry\n151\n").skipped.at(-1)).toEqual({ row: 3, reason: "a repeated header" });
+    expect(read("Total,Carry\n160,150\nTotal,Carry\n161,151\n").skipped.at(-1)!.reason).toBe(
+      "a repeated header",
+    );
+  });
+
+  it("reads a block under another header by that header", () => {
+    const table = read("Build,Carry,Total\nA,150,160\nBuild,Total,Carry,Spin\nB,161,151,2400\n");
+    expect(column(table, "carry")).toEqual([150, 151]);
+    expect(column(table, "spin")).toEqual([Number.NaN, 2400]);
+    expect(table.problems).toEqual([]);
+  });
+
   it("takes a 0 that no shot has for a blank and says where", () => {
     const table = read("Shot,Carry,Spin,Offline\n1,150,0,0\n2,0,0,0\n3,151,2400,-0.0\n");
     expect(column(table, "spin")).toEqual([Number.NaN, 2400]);
@@ -167,6 +186,25 @@ describe("readShots(text) and figures", () => {
   });
 });
 
+describe("readShots(text) and sides in a column of their own", () => {
+  it("gives their sign to the figures beside them", () => {
+    const table = read("Carry,Offline,L/R\n150,12,L\n151,3,R\n150,0,\n152,-4,R\n");
+    expect(column(table, "offline")).toEqual([-12, 3, 0, Number.NaN]);
+    expect(table.problems).toMatchObject([{ row: 5, column: 2, found: "-4 R" }]);
+    expect(table.extras).toEqual([{ header: "L/R", cells: ["L", "R", "", "R"] }]);
+  });
+
+  it("leaves the name to the column of figures where both are called alike", () => {
+    const table = read("Carry,Side,Offline\n150,left,12\n151,right,3\n");
+    expect(column(table, "offline")).toEqual([-12, 3]);
+    expect(table.problems).toEqual([]);
+  });
+
+  it("does not take the player's hand for a side", () => {
+    expect(column(read("Offline,Hand\n-12,R\n3,R\n"), "offline")).toEqual([-12, 3]);
+  });
+});
+
 describe("readShots(text, options)", () => {
   it("takes the fitter's word for columns, units, decimal mark and delimiter", () => {
     const table = read("a;b;c\n1,500;2;x\n", {
@@ -226,9 +264,9 @@ describe("readShots(text) for any text", () => {
         }
         for (const { cells } of outcome.extras) expect(cells.length).toBe(outcome.size);
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
-  });
+  }, 60_000);
 
   it("makes each line a shot or lists it as skipped, once", () => {
     fc.assert(
@@ -239,9 +277,9 @@ describe("readShots(text) for any text", () => {
         const told = [...outcome.row, ...outcome.skipped.map(({ row }) => row)].sort((a, b) => a - b);
         expect(told).toEqual(lines.map((_, index) => index + 1));
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
-  });
+  }, 60_000);
 
   it("leaves every metric cell a figure, a blank or a problem", () => {
     fc.assert(
