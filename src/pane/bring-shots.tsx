@@ -72,6 +72,13 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
         aria-invalid={problem !== null}
         aria-describedby={problem ? "shots-problem" : undefined}
         onFocus={(event) => draft.text === DEMO_TEXT && event.currentTarget.select()}
+        onPaste={(event) => {
+          const pasted = event.clipboardData?.getData("text/plain") ?? "";
+          if (pasted === "" || !isAllSelected(event.currentTarget)) return;
+          // Browsers take half a minute to insert thousands of lines; setting them takes no time.
+          event.preventDefault();
+          take(pasted);
+        }}
         onInput={(event) => take(event.currentTarget.value)}
       />
       {problem && (
@@ -106,4 +113,9 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
       {!empty && !problem && <AddShots dispatch={dispatch} />}
     </section>
   );
+}
+
+/** Whether a paste would replace everything there is. */
+function isAllSelected(box: HTMLTextAreaElement): boolean {
+  return box.selectionStart === 0 && box.selectionEnd === box.value.length;
 }

@@ -4,7 +4,7 @@ import type { Session } from "../fitting/session.ts";
 import { isProblem } from "../outcome/problem.ts";
 import type { GroundPoint, Group } from "../pictures/group-picture.ts";
 import { outline } from "../pictures/outline.ts";
-import { groupSummary } from "../stats/group-summary.ts";
+import { normalEllipse } from "../stats/normal-ellipse.ts";
 import { count } from "./count.ts";
 import { type Display, sideOf } from "./display.ts";
 
@@ -28,11 +28,11 @@ export function groupsOf(session: Session, carry: Display, offline: Display): Gr
 }
 
 function ellipseOf(shots: readonly GroundPoint[]) {
-  const found = groupSummary(
+  const found = normalEllipse(
     shots.map(({ carry }) => carry),
     shots.map(({ offline }) => offline),
   );
-  return isProblem(found) ? null : found.ellipse;
+  return isProblem(found) ? null : found;
 }
 
 /** The groups in words, for those who do not see the picture. */

@@ -1,0 +1,190 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DEMO_TEXT } from "../../src/fitting/demo.ts";
+import { openBrowser } from "./open-browser.ts";
+import { openAll, openPane, type PaneLook } from "./pane-page.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const PATIENCE = 60_000;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+}, PATIENCE);
+afterAll(() => browser?.close());
+
+/** What axe-core finds wrong, a line each. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const found = await page.evaluate("axe.run()");
+  const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 100)).join(" | ")}`,
+  );
+}
+
+const status = (page: Page) => page.locator("[role=status]");
+const paste = (page: Page, text: string) => page.locator("#shots-text").fill(text);
+
+describe("the pane", { timeout: PATIENCE }, () => {
+  test("leads by keyboard alone from a pasted table to sheets", async () => {
+    const page = await openPane(browser);
+    const focused = () => page.evaluate(() => document.activeElement?.id);
+    while ((await focused()) !== "shots-text") await page.keyboard.press("Tab");
+    await page.keyboard.insertText(DEMO_TEXT);
+    await page.locator("#findings").waitFor();
+    for (let presses = 0; (await focused()) !== "make-sheets" && presses < 60; presses++)
+      await page.keyboard.press("Tab");
+    expect(await focused()).toBe("make-sheets");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => status(page).textContent()).toBe("Added Comparison and Shots.");
+    const sheets = await page.evaluate(() =>
+      globalThis.paneTest.host!.written[0]!.sheets.map(({ name }) => name),
+    );
+    expect(sheets).toEqual(["Comparison", "Shots", "Workings"]);
+    expect(await focused()).toBe("make-sheets");
+  });
+
+  test("shows the demo ready to run on a first visit where asked to", async () => {
+    const page = await openPane(browser, {}, { demo: true });
+    expect(await page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
+    expect(await page.locator("#make-sheets").isEnabled()).toBe(true);
+  });
+
+  test("follows a tick with figures and picture, and undo brings both back", async () => {
+    const page = await openPane(browser);
+    await paste(page, DEMO_TEXT);
+    await openAll(page);
+    const kept = page.locator(".figures thead th").nth(1).locator("small");
+    const picture = () => page.locator("[aria-labelledby^=groups]").innerHTML();
+    const before = await picture();
+    expect(await kept.textContent()).toBe("6 of 6");
+    await page.getByLabel(/Shot 17/).uncheck();
+    expect(await kept.textContent()).toBe("5 of 6");
+    expect(await picture()).not.toBe(before);
+    await page.locator("#undo").click();
+    expect(await picture()).toBe(before);
+  });
+
+  test("takes in more rows of the same table as they are pasted", async () => {
+    const page = await openPane(browser);
+    await paste(page, "Build\tCarry\nA\t150\nA\t152");
+    await page.locator("#more-shots").fill("B\t160");
+    await page.locator("#more-shots").press("Enter");
+    await expect.poll(() => page.locator("#reading .brief").textContent()).toBe("3 shots, 2 builds");
+    expect(await page.locator("#shots-text").inputValue()).toBe("Build\tCarry\nA\t150\nA\t152\nB\t160");
+  });
+
+  test("takes the cells that are selected", async () => {
+    const page = await openPane(browser);
+    await page.getByRole("button", { name: "Take the selected cells" }).click();
+    await expect.poll(() => page.locator("#reading .brief").textContent()).toBe("2 shots, 2 builds");
+  });
+
+  test("puts a column right with one choice", async () => {
+    const page = await openPane(browser);
+    await paste(page, "Build\tCarry\tRun\nA\t150\t10\nA\t152\t12");
+    await openAll(page);
+    await page.getByLabel("What Run holds").selectOption({ label: "Peak height" });
+    await page.getByLabel("Unit of Run").selectOption("m");
+    // 11 m is 36.09 ft: 1 ft = 0.3048 m (international yard and pound agreement, 1959).
+    await expect
+      .poll(() => page.locator(".figures tr", { hasText: "Peak height" }).textContent())
+      .toMatch(/ft36±/);
+  });
+
+  test("is left as it was when the page is opened again", async () => {
+    const first = await openPane(browser);
+    await paste(first, DEMO_TEXT);
+    await openAll(first);
+    await first.getByLabel("Player", { exact: true }).fill("Rowan");
+    await first.getByLabel("Player", { exact: true }).press("Tab");
+    await first.getByLabel(/Shot 17/).uncheck();
+    const texts = () => first.evaluate(() => Object.fromEntries(globalThis.paneTest.host!.texts));
+    await expect.poll(async () => JSON.stringify(await texts())).toMatch(/Rowan.*"18":false/);
+    const again = await openPane(browser, {}, { kept: await texts(), demo: true });
+    await openAll(again);
+    expect(await again.getByLabel("Player", { exact: true }).inputValue()).toBe("Rowan");
+    expect(await again.getByLabel(/Shot 17/).isChecked()).toBe(false);
+  });
+
+  test("shows how far a long write is and stops it when told to", async () => {
+    const page = await openPane(browser, {}, { slow: 20_000 });
+    await paste(page, DEMO_TEXT);
+    await page.locator("#make-sheets").click();
+    await page.locator("progress").waitFor();
+    await page.locator("#cancel-making").click();
+    await expect.poll(() => status(page).textContent(), { timeout: 5000 }).toMatch(/Stopped/);
+    expect(await page.locator("progress").count()).toBe(0);
+  });
+
+  test("says why sheets were not written, and lets the button be pressed again", async () => {
+    const page = await openPane(browser, {}, { refuses: "The workbook is protected." });
+    await paste(page, DEMO_TEXT);
+    await page.locator("#make-sheets").click();
+    await expect.poll(() => status(page).textContent()).toBe("The workbook is protected.");
+    expect(await page.locator("#make-sheets").isEnabled()).toBe(true);
+  });
+
+  test("writes figures as the place does, and in the units chosen", async () => {
+    const page = await openPane(browser, { locale: "de-DE" });
+    await paste(page, "Build\tCarry (yd)\nA\t150\nA\t152");
+    const carry = page.locator(".figures tr", { hasText: "Carry" });
+    await expect.poll(() => carry.textContent()).toMatch(/151,0/);
+    await page.locator("#units").selectOption("metric");
+    // 151 yd x 0.9144 m = 138.07 m.
+    await expect.poll(() => carry.textContent()).toMatch(/138,1/);
+  });
+
+  test("shows thousands of shots without listing every one", async () => {
+    const page = await openPane(browser);
+    const shots = Array.from({ length: 6000 }, (_, i) => `${"AB"[i % 2]}\t${150 + (i % 7)}`);
+    await page.locator("#shots-text").evaluate(
+      (box, text) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData("text/plain", text);
+        box.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+      },
+      `Build\tCarry\n${shots.join("\n")}`,
+    );
+    await openAll(page);
+    expect(await page.locator("#shots .brief").textContent()).toMatch(/^6000 of 6000 counted/);
+    expect(await page.locator("#shots input").count()).toBeLessThan(1000);
+  });
+});
+
+const LOOKS: Record<string, PaneLook> = {
+  "light at 320 pixels": {},
+  "dark at 480 pixels": { dark: true, width: 480 },
+  "forced colours": { forced: true },
+};
+
+describe("a reader of any kind", { timeout: PATIENCE }, () => {
+  for (const [name, look] of Object.entries(LOOKS)) {
+    test(`finds nothing in the way in ${name}, in every state`, async () => {
+      const page = await openPane(browser, look, { slow: 1500 });
+      const fine = async (state: string) => {
+        expect(await faults(page), state).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        expect(wide, `${state}: sideways scrolling`).toBeLessThanOrEqual(0);
+      };
+      await fine("empty");
+      await paste(page, "no table at all");
+      await page.locator("#shots-problem").waitFor();
+      await fine("not understood");
+      await paste(page, DEMO_TEXT.replace("84.7", "fast"));
+      await openAll(page);
+      for (const fold of await page.locator(".card summary").all()) await fold.click();
+      await fine("everything open");
+      await page.locator("#make-sheets").click();
+      await page.locator("progress").waitFor();
+      await fine("writing");
+      await expect.poll(() => status(page).textContent(), { timeout: 5000 }).toMatch(/^Added/);
+      await page.locator("#new-session").click();
+      await page.locator("#session").waitFor();
+      await fine("a second session");
+    });
+  }
+});
