@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type Anova, anova } from "../../src/stats/anova.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { siRstv, smLs } from "./published-data.ts";
 
 // Certified values: NIST Statistical Reference Datasets, One-Way Analysis of Variance.

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { bechhoferFactor, bechhoferShots } from "../../src/stats/bechhofer-shots.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 // Bechhofer 1954, table I, recomputed with 40-digit arithmetic to eight digits, for 0.75, 0.90, 0.95, 0.99.
 const table: [number, number[]][] = [

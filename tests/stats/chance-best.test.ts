@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { chanceBest, type Goal, type GroupMean, tUpperTail } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 const five: GroupMean[] = [
   { n: 5, mean: 250, sd: 6 },

@@ -1,3 +1,5 @@
+import fCdf from "@stdlib/stats-base-dists-f-cdf";
+import tCdf from "@stdlib/stats-base-dists-t-cdf";
 import { expect, test } from "vitest";
 import {
   chiSquareQuantile,
@@ -8,7 +10,7 @@ import {
   tQuantile,
   tUpperTail,
 } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import * as tables from "./published-tables.ts";
 
 test("Student's t quantiles agree with the table, whole and broken degrees of freedom alike", () => {
@@ -35,4 +37,14 @@ test("upper tails of the normal distribution agree with the table", () => {
 
 test("both tails of a symmetric distribution add up to one", () => {
   for (const t of [0, 1e-9, 0.3, 2, 40]) expect(tUpperTail(t, 7.5) + tUpperTail(-t, 7.5)).toBe(1);
+});
+
+// Second reference: the distribution functions of @stdlib, in the middle, where 1 - cdf loses nothing.
+test("tails agree with the library's distribution functions in the middle", () => {
+  for (const x of [0.1, 0.7, 1.5, 2.5]) {
+    for (const df of [1, 2.5, 9, 60]) {
+      expectClose(tUpperTail(x, df), tCdf(-x, df), 1e-12);
+      expectClose(fUpperTail(x, df, 7), 1 - fCdf(x, df, 7), 1e-12);
+    }
+  }
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type Dunnett, dunnett, dunnettFactor, dunnettUpperTail, tQuantile } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { bloodCounts } from "./published-data.ts";
 
 // Dunnett 1964, Biometrics 20, 482-491, table II: two-sided, joint confidence 95 %, equal sizes. Quoted from memory

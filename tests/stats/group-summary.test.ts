@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type GroupSummary, groupSummary, seededRandom } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 test("a group of four at the corners of a rectangle is measured by hand", () => {
   const found = groupSummary([246, 246, 254, 254], [-1, 5, -1, 5]) as GroupSummary;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { hedgesG } from "../../src/stats/hedges-g.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { autoJapan, autoUs, setosa, sleepFirst, sleepSecond, versicolor } from "./published-data.ts";
 
 // Published data (Student 1908, Fisher 1936, NIST AUTO83B), exact gamma form, recomputed with 40-digit arithmetic.

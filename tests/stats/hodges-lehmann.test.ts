@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { hodgesLehmann, hodgesLehmannCentre } from "../../src/stats/hodges-lehmann.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 // Hollander and Wolfe 1973, Nonparametric Statistical Methods: permeability of the placenta (p. 69), and depression
 // scores of nine patients at two visits (p. 29). Estimates 0.305 and 0.46; data and estimates from memory.

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { holm } from "../../src/stats/holm.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 const cases = [
   // Holm 1979, the worked example of four hypotheses.

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { covarianceOf, presentPoints } from "../../src/stats/covariance-of.ts";
 import { type Ellipse, type Hotelling, hotellingEllipse, hotellingTest } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { sodium, sweatRate } from "./published-data.ts";
 
 // Johnson and Wichern, Applied Multivariate Statistical Analysis, example 5.2 with its first two variables,

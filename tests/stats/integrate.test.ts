@@ -1,7 +1,7 @@
 import { test } from "vitest";
 import { averageOverSpread, integrate } from "../../src/stats/index.ts";
 import { solveRising } from "../../src/stats/solve-rising.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 // Elementary integrals.
 test("several integrals at once come out to the last digits", () => {

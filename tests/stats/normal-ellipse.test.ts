@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type Ellipse, normalEllipse, seededRandom } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 // Eight points with variances 4 and 1 along axes turned by 30 degrees: by hand the sums of squares along the axes are
 // 28 and 7 for n - 1 = 7, so half axes are 2 and 1 times the root of chi-square(0.95, 2) = 5.991464547107982.

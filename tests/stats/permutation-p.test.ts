@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { permutationP } from "../../src/stats/permutation-p.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { bloodCounts, sleepFirst, sleepSecond } from "./published-data.ts";
 
 // Reference library: scipy 1.17.1, permutation_test of the distance of the means with every split counted:

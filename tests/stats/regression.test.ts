@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type Line, ols, type Regression, regression } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { longley, norris } from "./published-data.ts";
 
 // Certified values: NIST Statistical Reference Datasets, Linear Regression.

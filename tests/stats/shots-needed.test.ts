@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { noncentralTUpperTail, powerOfTwo, shotsNeeded, tQuantile } from "../../src/stats/index.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 
 // Two-sided 5 %, recomputed with 40-digit arithmetic from the noncentral t.
 test("the power of twenty against twenty agrees, with and without the wrong side", () => {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { isProblem } from "../../src/outcome/problem.ts";
 import { type Summary, summary } from "../../src/stats/summary.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { lew } from "./published-data.ts";
 
 const answer = (values: number[]) => {

@@ -4,7 +4,7 @@ import { brownForsythe } from "../../src/stats/brown-forsythe.ts";
 import type { MeanDifference } from "../../src/stats/welch.ts";
 import { welch } from "../../src/stats/welch.ts";
 import { type WelchAnova, welchAnova } from "../../src/stats/welch-anova.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { bloodCounts, setosa, versicolor } from "./published-data.ts";
 
 // Reference library: scipy 1.17.1, f_oneway(equal_var=False) and levene(center="median").

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { type MeanDifference, welch } from "../../src/stats/welch.ts";
-import { expectClose } from "./close-to.ts";
+import { expectClose } from "./expect-close.ts";
 import { autoJapan, autoUs, setosa, sleepFirst, sleepSecond, versicolor } from "./published-data.ts";
 
 const cases: [string, number[], number[], Record<string, number>][] = [
