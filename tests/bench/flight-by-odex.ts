@@ -24,8 +24,7 @@ export function carryByOdex(strike: Strike, air: Air, model: CoefficientModel, t
   const state = new Float64Array(4);
   const solver = new Solver(7);
   solver.absoluteTolerance = tolerance;
-  solver.relativeTolerance = tolerance / 100;
-  solver.initialStepSize = 0.05;
+  solver.relativeTolerance = tolerance;
   solver.denseOutput = true;
   solver.denseComponents = [0, 1];
   let carry = Number.NaN;
