@@ -1,18 +1,16 @@
-import { areaName, cellName, sheetName } from "../../src/sheets/a1.ts";
+import { areaName, sheetName } from "../../src/sheets/a1.ts";
 import type { Area } from "../../src/sheets/plan.ts";
-import { checked, overlap, parseCells, splitAddress } from "./addresses.ts";
+import { COLUMNS, checked, overlap, parseCells, ROWS, splitAddress } from "./addresses.ts";
 import { collection } from "./collection.ts";
 import { conditions } from "./conditions.ts";
-import { enteredCell } from "./entered-cell.ts";
-import { checkFormula } from "./formula-check.ts";
+import { eachCell, enterCells, wrongSize } from "./enter-cells.ts";
 import { painted, paintStore } from "./painted.ts";
 import { RANGE_FORMAT, VALIDATION } from "./range-shapes.ts";
-import { invalidArgument, ServiceError } from "./service-error.ts";
+import { around, surroundingRegion, usedArea } from "./regions.ts";
+import { invalidArgument } from "./service-error.ts";
 import { shaped } from "./shapes.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
-
-const LONGEST_TEXT = 32_767;
 
 /** A range that knows where it lies, for methods that are handed one. */
 export interface RangeObject extends WireObject {
@@ -28,8 +26,7 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       Array.from({ length: area.columns }, (_, c) => read(area.row + r, area.column + c)),
     );
   const cell = (row: number, column: number) => sheet.cells.get(cellKey(row, column));
-  const enter = (given: unknown) =>
-    eachCell(area, given, (row, column, entry) => put(workbook, sheet, row, column, entry));
+  const enter = (given: unknown) => enterCells(workbook, sheet, area, given);
   const values = readOnly(() => grid((row, column) => cell(row, column)?.value ?? ""));
   const formulas = readOnly(() =>
     grid((row, column) => cell(row, column)?.formula ?? cell(row, column)?.value ?? ""),
@@ -69,6 +66,7 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       Format: () => shaped("RangeFormat", RANGE_FORMAT, paintStore(sheet, area, "Format/")),
       DataValidation: () => shaped("DataValidation", VALIDATION, paintStore(sheet, area, "Validation/")),
       ConditionalFormats: () => conditions(workbook, sheet, area),
+      Worksheet: () => homeOf(workbook, sheet),
     },
     methods: {
       GetCell: (row: number, column: number) =>
@@ -82,6 +80,7 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       _ValidateArraySize: (rows: number, columns: number) => {
         if (rows !== area.rows || columns !== area.columns) throw wrongSize();
       },
+      GetSurroundingRegion: () => range(workbook, sheet, surroundingRegion(sheet, area)),
       Merge: () => {
         if (sheet.merges.some((other) => overlap(other, area))) throw invalidArgument("merge over a merge");
         if (sheet.tables.some((table) => overlap(table.area, area)))
@@ -96,6 +95,12 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
   };
 }
 
+/** Of the sheet of a range only what is asked of it; the whole one is in worksheet.ts, which builds on ranges. */
+function homeOf(workbook: HeldWorkbook, sheet: HeldSheet): WireObject {
+  const whole: Area = { row: 0, column: 0, rows: ROWS, columns: COLUMNS };
+  return { type: "Worksheet", id: sheet.id, methods: { GetRange: () => range(workbook, sheet, whole) } };
+}
+
 /** The range that an address names, on the given sheet unless it names another. */
 export function rangeAt(workbook: HeldWorkbook, sheet: HeldSheet, address: string): RangeObject {
   const { sheet: other, cells } = splitAddress(address);
@@ -104,14 +109,9 @@ export function rangeAt(workbook: HeldWorkbook, sheet: HeldSheet, address: strin
   return range(workbook, named, parseCells(cells));
 }
 
-/** The least area within `within` that holds all cells with something in them, or null. */
+/** The used part of an area, or null. */
 export function usedRange(workbook: HeldWorkbook, sheet: HeldSheet, within: Area): RangeObject | null {
-  let used: Area | undefined;
-  for (const key of sheet.cells.keys()) {
-    const at: Area = { row: Math.floor(key / 16_384), column: key % 16_384, rows: 1, columns: 1 };
-    if (!overlap(at, within)) continue;
-    used = used ? around(used, at) : at;
-  }
+  const used = usedArea(sheet, within);
   return used ? range(workbook, sheet, used) : null;
 }
 
@@ -125,48 +125,8 @@ export const sameName = (sheet: HeldSheet, name: unknown) =>
 export const formatAt = (sheet: HeldSheet, row: number, column: number) =>
   painted(sheet, { row, column, rows: 1, columns: 1 }, "NumberFormat") ?? "General";
 
-function put(workbook: HeldWorkbook, sheet: HeldSheet, row: number, column: number, entry: unknown) {
-  const entered = enteredCell(entry);
-  if (entered === undefined) return;
-  if (entered === null) sheet.cells.delete(cellKey(row, column));
-  else {
-    if (entered.formula) checkFormula(workbook, entered.formula);
-    if (typeof entered.value === "string" && entered.value.length > LONGEST_TEXT) {
-      throw invalidArgument(`text too long at ${cellName(row, column)}`);
-    }
-    sheet.cells.set(cellKey(row, column), entered);
-  }
-}
-
-function eachCell(area: Area, given: unknown, put: (row: number, column: number, entry: unknown) => void) {
-  const rows = Array.isArray(given) ? (given as unknown[][]) : null;
-  if (rows && (rows.length !== area.rows || rows.some((row) => row.length !== area.columns))) {
-    throw wrongSize();
-  }
-  for (let r = 0; r < area.rows; r++) {
-    for (let c = 0; c < area.columns; c++) put(area.row + r, area.column + c, rows ? rows[r]![c] : given);
-  }
-}
-
-function around(a: Area, b: Area): Area {
-  const row = Math.min(a.row, b.row);
-  const column = Math.min(a.column, b.column);
-  return {
-    row,
-    column,
-    rows: Math.max(a.row + a.rows, b.row + b.rows) - row,
-    columns: Math.max(a.column + a.columns, b.column + b.columns) - column,
-  };
-}
-
 /** As the service writes addresses: quoted only where the name needs it. */
 function bareSheetName(sheet: HeldSheet): string {
   const name = String(sheet.bag.Name);
   return /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) ? name : sheetName(name);
 }
-
-const wrongSize = () =>
-  new ServiceError(
-    "InvalidArgument",
-    "The number of rows or columns in the input array doesn't match the size or dimensions of the range.",
-  );

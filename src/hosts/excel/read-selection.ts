@@ -3,19 +3,24 @@ import { cellText } from "./cell-text.ts";
 import { runExcel } from "./run-excel.ts";
 
 /**
- * The used cells of the first selected area as tab-separated text. Figures come in full, not as they are shown;
- * whole columns may be selected, for only what is used in them is read.
+ * The selected table as tab-separated text. Of several areas the first counts; whole columns may be selected, for
+ * only what is used in them is read. A single cell stands for the table around it, and in an empty place for all
+ * that is used on its sheet. Figures come in full, not as they are shown.
  */
 export function readSelection(): Promise<Outcome<string>> {
   return runExcel(async (context) => {
     const first = context.workbook.getSelectedRanges().areas.getItemAt(0);
-    const used = first.getUsedRangeOrNullObject(true);
-    used.load("values,numberFormat");
+    first.load("cellCount");
     await context.sync();
-    if (used.isNullObject) {
-      return unavailable("The selected cells are empty. Select the table with its headings and try again.");
+    const places =
+      first.cellCount === 1 ? [first.getSurroundingRegion(), first.worksheet.getRange()] : [first];
+    for (const place of places) {
+      const used = place.getUsedRangeOrNullObject(true);
+      used.load("values,numberFormat");
+      await context.sync();
+      if (!used.isNullObject) return tabSeparated(used.values, used.numberFormat);
     }
-    return tabSeparated(used.values, used.numberFormat);
+    return unavailable("The selected cells are empty. Select the table with its headings and try again.");
   });
 }
 

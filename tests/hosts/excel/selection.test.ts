@@ -42,8 +42,23 @@ describe("the selection", () => {
   });
 
   test("of several areas is read by its first", async () => {
-    host.workbook.selection = [area(1, 2, 1, 1), area(1, 1, 1, 1)];
-    expect(await excelHost().selection()).toBe("Carry");
+    host.workbook.selection = [area(1, 2, 1, 2), area(1, 1, 1, 1)];
+    expect(await excelHost().selection()).toBe("Carry\tTime");
+  });
+
+  test("of one cell is read as the table around it", async () => {
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Sheet1").getRange("G9").values = [["far away"]];
+      await context.sync();
+    });
+    host.workbook.selection = [area(2, 2, 1, 1)];
+    expect(await excelHost().selection()).toMatch(/^Club\tCarry\tTime\n.*\n.*\n.*$/);
+    expect(await excelHost().selection()).not.toContain("far away");
+  });
+
+  test("of one cell in an empty place is read as all that is used on the sheet", async () => {
+    host.workbook.selection = [area(40, 8, 1, 1)];
+    expect(await excelHost().selection()).toMatch(/^Club\tCarry\tTime\n/);
   });
 
   test("of empty cells is told to be empty", async () => {
