@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import FunctionsMetadata from "custom-functions-metadata-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack from "webpack";
@@ -10,14 +11,12 @@ import webpack from "webpack";
  */
 export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
-    copies({ "src/hosts/workbench/page.html": "index.html" }),
-    functionsJson(),
+    copies("src/hosts/workbench/page.html", "index.html"),
+    functionsHelp(),
     withoutHyphenation(),
   ]),
-  build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [functionsJson()]),
-  build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [
-    copies({ "src/pane/pane.html": "pane.html" }),
-  ]),
+  build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [functionsTied()]),
+  build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [copies("src/pane/pane.html", "pane.html")]),
 ];
 
 function build(name, entry, folder, plugins) {
@@ -60,14 +59,27 @@ function build(name, entry, folder, plugins) {
   };
 }
 
-/** The names, arguments and help of the functions, read from the doc comments of a file for each. */
-function functionsJson() {
+/** The files of the functions, one for each, in folders by family. */
+function functionFiles() {
   const folder = "src/functions";
   const families = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
-  const input = families.flatMap(({ name }) =>
+  return families.flatMap(({ name }) =>
     readdirSync(`${folder}/${name}`).map((file) => absolute(`${folder}/${name}/${file}`)),
   );
-  return new FunctionsMetadata({ output: "functions.json", input });
+}
+
+/** Emits functions.json, and ties each function in the script to its name in the spreadsheet. */
+function functionsTied() {
+  return new FunctionsMetadata({ output: "functions.json", input: functionFiles() });
+}
+
+/** Emits functions.json alone: the page has its own way of tying functions, but shows the same help. */
+function functionsHelp() {
+  return emits("functions.json", async () => {
+    const { metadataJson, errors } = await generateCustomFunctionsMetadata(functionFiles(), true);
+    if (errors.length > 0) throw new Error(errors.join("\n"));
+    return metadataJson;
+  });
 }
 
 /** The grid can hyphenate a hundred languages; its cells never do, and the dictionaries weigh 5 MB. */
@@ -78,20 +90,25 @@ function withoutHyphenation() {
   });
 }
 
-/** Puts files beside the scripts as they are. */
-function copies(files) {
+/** Puts a file beside the scripts. */
+function emits(name, content) {
   return {
     apply(compiler) {
-      compiler.hooks.thisCompilation.tap("copies", (compilation) => {
-        compilation.hooks.processAssets.tap("copies", () => {
-          for (const [from, to] of Object.entries(files)) {
-            compilation.fileDependencies.add(absolute(from));
-            compilation.emitAsset(to, new webpack.sources.RawSource(readFileSync(absolute(from))));
-          }
+      compiler.hooks.thisCompilation.tap("emits", (compilation) => {
+        compilation.hooks.processAssets.tapPromise("emits", async () => {
+          compilation.emitAsset(name, new webpack.sources.RawSource(await content(compilation)));
         });
       });
     },
   };
+}
+
+/** Puts a file beside the scripts as it is. */
+function copies(from, to) {
+  return emits(to, async (compilation) => {
+    compilation.fileDependencies.add(absolute(from));
+    return readFileSync(absolute(from));
+  });
 }
 
 function absolute(path) {
