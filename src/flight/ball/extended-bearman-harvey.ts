@@ -1,7 +1,7 @@
 import { BEARMAN_HARVEY } from "./bearman-harvey.ts";
 import { BEARMAN_HARVEY_TABLE } from "./bearman-harvey-table.ts";
 import { type CoefficientModel, POINT } from "./coefficient-model.ts";
-import { bicubicPatches, slopesThrough } from "./smooth-table.ts";
+import { bicubicPatches, splineSlopes } from "./smooth-table.ts";
 
 const SPINS = BEARMAN_HARVEY_TABLE.spin;
 const SPEEDS = Float64Array.from(BEARMAN_HARVEY_TABLE.speed);
@@ -81,19 +81,19 @@ function smoothSurface(table: readonly (readonly number[])[], power: number): Fl
   const value = Float64Array.from(table.flat());
   const column = (of: ArrayLike<number>, at: number) =>
     Float64Array.from({ length: SPINS.length }, (_, row) => of[row * WIDTH + at]!);
-  const across = Float64Array.from(table.flatMap((row) => [...slopesThrough(SPEEDS, row, 0, 0)]));
+  const across = Float64Array.from(table.flatMap((row) => [...splineSlopes(SPEEDS, row, 0, 0)]));
   const down = new Float64Array(value.length);
   const lastRow = value.length - WIDTH;
   SPEEDS.forEach((speed, at) => {
     const first = (power * value[at]!) / LEAST_SPIN;
     const last = (-speed * across[lastRow + at]!) / MOST_SPIN;
-    slopesThrough(SPINS, column(value, at), first, last).forEach((slope, row) => {
+    splineSlopes(SPINS, column(value, at), first, last).forEach((slope, row) => {
       down[row * WIDTH + at] = slope;
     });
   });
   const cross = Float64Array.from(
     SPINS.flatMap((_, row) => [
-      ...slopesThrough(SPEEDS, down.subarray(row * WIDTH, (row + 1) * WIDTH), 0, 0),
+      ...splineSlopes(SPEEDS, down.subarray(row * WIDTH, (row + 1) * WIDTH), 0, 0),
     ]),
   );
   return bicubicPatches(SPINS, SPEEDS, { value, across, down, cross });

@@ -1,23 +1,29 @@
 /**
- * Slopes of a curve through unevenly spaced points: at each inner point that of the parabola through it and its
- * neighbours, at the ends the slopes given.
+ * Slopes of the cubic spline through unevenly spaced points, given the slopes at both ends: the curve is smooth to its
+ * second derivative. The usual tridiagonal system, solved from the ends inwards.
  */
-export function slopesThrough(
+export function splineSlopes(
   places: ArrayLike<number>,
   values: ArrayLike<number>,
   first: number,
   last: number,
 ): Float64Array {
+  const end = values.length - 1;
   const slopes = new Float64Array(values.length);
-  for (let i = 1; i < values.length - 1; i += 1) {
+  const carried = new Float64Array(values.length);
+  slopes[0] = first;
+  slopes[end] = last;
+  for (let i = 1; i < end; i += 1) {
     const before = places[i]! - places[i - 1]!;
     const after = places[i + 1]! - places[i]!;
-    const left = (values[i]! - values[i - 1]!) / before;
-    const right = (values[i + 1]! - values[i]!) / after;
-    slopes[i] = (left * after + right * before) / (before + after);
+    const rise = (values[i]! - values[i - 1]!) / before;
+    const next = (values[i + 1]! - values[i]!) / after;
+    const pivot = 2 * (before + after) - after * carried[i - 1]!;
+    carried[i] = before / pivot;
+    const known = 3 * (after * rise + before * next) - (i === end - 1 ? before * last : 0);
+    slopes[i] = (known - after * slopes[i - 1]!) / pivot;
   }
-  slopes[0] = first;
-  slopes[values.length - 1] = last;
+  for (let i = end - 2; i > 0; i -= 1) slopes[i]! -= carried[i]! * slopes[i + 1]!;
   return slopes;
 }
 
