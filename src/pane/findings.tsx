@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
-import { plainSentences } from "../fitting/plain-sentences.ts";
 import { intervalPicture } from "../pictures/interval-picture.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import { orderedMetrics } from "../shots/unit-set.ts";
 import type { Derived } from "./derive.ts";
+import type { DeskAction } from "./desk.ts";
 import { displayOf } from "./display.ts";
 import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
@@ -11,20 +11,20 @@ import { FiguresTable } from "./figures-table.tsx";
 import { FlightView } from "./flight-view.tsx";
 import { GroupView } from "./group-view.tsx";
 import { intervalsOf, intervalText } from "./intervals.ts";
+import { VerdictView } from "./verdict-view.tsx";
 
 interface FindingsProps {
   readonly derived: Derived;
   readonly figures: Figures;
+  readonly dispatch: (action: DeskAction) => void;
 }
 
 /** What the shots say, as far as they do: sentences first, then pictures, then every figure. */
-export function Findings({ derived, figures }: FindingsProps) {
+export function Findings({ derived, figures, dispatch }: FindingsProps) {
   const { session, comparison } = derived;
   return (
     <>
-      {plainSentences(session, comparison).map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
+      <VerdictView session={session} figures={figures} dispatch={dispatch} />
       <GroupView session={session} figures={figures} />
       <FlightView derived={derived} figures={figures} />
       <MetricView derived={derived} figures={figures} />
@@ -34,7 +34,7 @@ export function Findings({ derived, figures }: FindingsProps) {
 }
 
 /** One metric at a time, chosen by hand; carry to begin with. */
-function MetricView({ derived: { session, comparison }, figures }: FindingsProps) {
+function MetricView({ derived: { session, comparison }, figures }: Omit<FindingsProps, "dispatch">) {
   const metrics = orderedMetrics(session.table.values.keys());
   const [wished, setWished] = useState<MetricKey>("carry");
   const metric = metrics.find(({ key }) => key === wished) ?? metrics[0];

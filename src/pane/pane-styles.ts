@@ -85,6 +85,8 @@ const RULES = `
 .bench input:is([type=checkbox],[type=radio]){width:18px;height:18px;min-height:0;margin:0;flex:none;accent-color:var(--accent)}
 .bench .left-out{color:var(--quiet);text-decoration:line-through}
 .bench .doubt{margin:0 0 4px 26px;padding:2px 6px;font-size:var(--small);color:var(--warnInk);background:var(--warnFill);border-left:3px solid currentColor}
+.bench .headline{font-size:var(--large);font-weight:600;color:var(--accent);margin:12px 0 8px}
+.bench .next{background:var(--tint);border-left:3px solid var(--accent);padding:8px}
 .bench figure{margin:12px 0}
 .bench .picture{width:100%;overflow:hidden}
 .bench .picture svg{display:block;max-width:100%;height:auto}

@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
-import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
+import { playerBrief, readingBrief, shotsBrief, verdictBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { BuildsForm } from "./builds-form.tsx";
 import { CheckReading } from "./check-reading.tsx";
@@ -73,14 +73,15 @@ export function Pane({ host, demo }: PaneProps) {
             >
               {() => <JudgeShots derived={known} figures={figures} dispatch={dispatch} />}
             </Section>
-            <Section id="findings" title="What they say" startOpen>
-              {() => <Findings derived={known} figures={figures} />}
+            <Section id="findings" title="What they say" startOpen brief={verdictBrief(known.session)}>
+              {() => <Findings derived={known} figures={figures} dispatch={dispatch} />}
             </Section>
           </>
         )}
       </div>
       <p class="heard" aria-live="polite">
-        {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}.`}
+        {known &&
+          `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdictBrief(known.session)}.`}
       </p>
       <MakeBar host={host} session={known?.session ?? null} />
     </>

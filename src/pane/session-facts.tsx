@@ -1,15 +1,13 @@
-import { GOALS, type Goal } from "../fitting/session.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Facts } from "./draft.ts";
 import { TextField } from "./fields.tsx";
-import { GOAL_WORDS } from "./goal-words.ts";
 
 interface SessionFactsProps {
   readonly facts: Facts;
   readonly dispatch: (action: DeskAction) => void;
 }
 
-/** Who, when, where, and what is wanted. */
+/** Who, when and where. */
 export function SessionFacts({ facts, dispatch }: SessionFactsProps) {
   const tell = (told: Partial<Facts>) => dispatch({ does: "facts", facts: told });
   return (
@@ -23,20 +21,6 @@ export function SessionFacts({ facts, dispatch }: SessionFactsProps) {
           value={facts.title}
           onChange={(title = "") => tell({ title })}
         />
-        <div>
-          <label for="goal">What is wanted most</label>
-          <select
-            id="goal"
-            value={facts.goal}
-            onChange={(event) => tell({ goal: event.currentTarget.value as Goal })}
-          >
-            {GOALS.map((goal) => (
-              <option key={goal} value={goal}>
-                {GOAL_WORDS[goal]}
-              </option>
-            ))}
-          </select>
-        </div>
       </div>
       <label class="choice">
         <input

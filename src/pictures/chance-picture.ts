@@ -9,6 +9,8 @@ export interface Chance {
   readonly place: number;
   /** From 0 to 1. */
   readonly chance: number;
+  /** The chance as a person says it: "82 in 100". */
+  readonly words: string;
 }
 
 const ROW = 34;
@@ -17,16 +19,15 @@ const ROW = 34;
 export function chancePicture(frame: Frame, chances: readonly Chance[], text: string): Mark {
   const { look, width } = frame;
   const x = scaleLinear([0, 1], [0, width - 2]);
-  const marks = chances.flatMap(({ name, place, chance }, i) => {
+  const marks = chances.flatMap(({ name, place, chance, words }, i) => {
     const top = i * ROW;
-    const percent = `${frame.show(chance * 100, 0)} %`;
     return [
       markerShape(look, place, 7, top + 9, 10),
       mark("text", { x: 18, y: top + 13, fill: look.ink }, name),
       mark(
         "text",
         { x: width - 2, y: top + 13, fill: look.ink, "text-anchor": "end", "font-weight": 600 },
-        percent,
+        words,
       ),
       mark("rect", {
         x: 1,

@@ -36,7 +36,8 @@ const pictures: Record<string, (inFrame: Frame) => Mark> = {
     intervalPicture(inFrame, [interval("A", 0, 150), interval("B", 1, 160)], axis, "words"),
   "an interval of one shot": (inFrame) =>
     intervalPicture(inFrame, [{ name: "A", place: 0, mean: 150, low: null, high: null }], axis, "words"),
-  chances: (inFrame) => chancePicture(inFrame, [{ name: "A", place: 0, chance: 0.8 }], "words"),
+  chances: (inFrame) =>
+    chancePicture(inFrame, [{ name: "A", place: 0, chance: 0.8, words: "80 in 100" }], "words"),
   flights: (inFrame) =>
     flightPicture(inFrame, [{ name: "A", place: 0, points: [{ ahead: 0, height: 0 }] }], units, "words"),
 };
@@ -102,7 +103,11 @@ describe("the order of builds", () => {
 });
 
 test("a picture as text is escaped, also what a player typed", () => {
-  const drawing = chancePicture(frame, [{ name: '<b>"&\u0001', place: 0, chance: 0.5 }], "a < b");
+  const drawing = chancePicture(
+    frame,
+    [{ name: '<b>"&\u0001', place: 0, chance: 0.5, words: "50 in 100" }],
+    "a < b",
+  );
   expect(svgText(drawing)).toContain("&lt;b&gt;&quot;&amp;<");
   expect(svgText(drawing)).toContain('<desc id="p-text">a &lt; b</desc>');
   expect(svgText(drawing)).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);

@@ -1,0 +1,74 @@
+import { GOALS, type Goal, type Session } from "../fitting/session.ts";
+import { outOfHundred } from "../fitting/verdict-words.ts";
+import { isProblem } from "../outcome/problem.ts";
+import { type Chance, chancePicture } from "../pictures/chance-picture.ts";
+import type { DeskAction } from "./desk.ts";
+import { Drawing } from "./drawing.tsx";
+import type { Figures } from "./figures.ts";
+import { GOAL_WORDS } from "./goal-words.ts";
+import { judge } from "./judge.ts";
+
+interface VerdictViewProps {
+  readonly session: Session;
+  readonly figures: Figures;
+  readonly dispatch: (action: DeskAction) => void;
+}
+
+/** Which build, why, how sure, and what to hit next. */
+export function VerdictView({ session, figures, dispatch }: VerdictViewProps) {
+  const { decision, words, next } = judge(session);
+  return (
+    <>
+      <label for="goal">What is wanted most</label>
+      <select
+        id="goal"
+        value={session.goal}
+        onChange={(event) => dispatch({ does: "facts", facts: { goal: event.currentTarget.value as Goal } })}
+      >
+        {GOALS.map((goal) => (
+          <option key={goal} value={goal}>
+            {GOAL_WORDS[goal]}
+          </option>
+        ))}
+      </select>
+      <p id="headline" class="headline">
+        {words.headline}
+      </p>
+      {[...words.reasons, ...words.costs].map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {words.next && <p>{words.next}</p>}
+      {next && (
+        <p id="hit-next" class="next">
+          Hit next: <b>{next}</b>
+          <small>Its next shot would tell most.</small>
+        </p>
+      )}
+      {!isProblem(decision) && (
+        <Chances chances={chancesOf(session, decision.chances.builds)} figures={figures} />
+      )}
+    </>
+  );
+}
+
+function chancesOf(session: Session, builds: readonly { build: string; chance: number }[]): Chance[] {
+  return builds.map(({ build, chance }) => ({
+    name: build,
+    place: session.builds.findIndex(({ name }) => name === build),
+    chance,
+    words: `${outOfHundred(chance)} in 100`,
+  }));
+}
+
+function Chances({ chances, figures }: { readonly chances: readonly Chance[]; readonly figures: Figures }) {
+  const text = chances.map(({ name, words }) => `${name}: ${words}.`).join(" ");
+  return (
+    <figure>
+      <Drawing id="chances" figures={figures} draw={(frame) => chancePicture(frame, chances, text)} />
+      <figcaption class="quiet">
+        How likely each build is the best of those tried, as far as these shots can say. Even chances mean:
+        nobody knows yet.
+      </figcaption>
+    </figure>
+  );
+}
