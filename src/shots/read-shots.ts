@@ -44,7 +44,8 @@ export function readShots(text: string, options: ReadOptions = {}): Outcome<Shot
     );
   }
   const builds = assignBuilds(records, shots, options);
-  const row = Array.from({ length: shots.size }, (_, shot) => records.line(shots.record[shot]!));
+  const row = new Array<number>(shots.size);
+  for (let shot = 0; shot < shots.size; shot++) row[shot] = records.line(shots.record[shot]!);
   const kept = keepOf(records, shots, row);
   const problems = [
     ...shots.problems,

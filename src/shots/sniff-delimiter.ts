@@ -22,12 +22,14 @@ export function delimiterName(delimiter: string): string {
  * for a decimal comma is as regular as a delimiter. A text in one column has none of them; it counts as tabbed.
  */
 export function sniffDelimiter(text: string): string {
+  const end = text.indexOf("\n", ENOUGH);
+  const start = end < 0 ? text : text.slice(0, end);
   let best: string = CANDIDATES[0];
   let bestScore = -1;
   for (const delimiter of CANDIDATES) {
-    if (delimiter !== "\t" && !text.includes(delimiter)) continue;
-    const { cells } = splitText(text, delimiter, 60);
-    const score = scoreOf(cells, text.includes(delimiter));
+    if (delimiter !== "\t" && !start.includes(delimiter)) continue;
+    const { cells } = splitText(start, delimiter, 60);
+    const score = scoreOf(cells, start.includes(delimiter));
     if (score > bestScore) {
       best = delimiter;
       bestScore = score;
@@ -35,6 +37,9 @@ export function sniffDelimiter(text: string): string {
   }
   return best;
 }
+
+/** Characters looked at; the headings stand near the top. */
+const ENOUGH = 50_000;
 
 function scoreOf(cells: readonly (readonly string[])[], present: boolean): number {
   let header = -1;
