@@ -9,7 +9,6 @@ import { runInThisContext } from "node:vm";
  */
 export function loadOffice(): void {
   if ("Excel" in globalThis) return;
-  const path = createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.debug.js");
   const location = new URL("https://localhost:3000/pane.html");
   const element = () => ({ style: {}, setAttribute() {}, appendChild() {} });
   const page: Record<string, unknown> = {
@@ -37,8 +36,14 @@ export function loadOffice(): void {
   // The library reports the missing local storage of a page on the console; nobody needs to read that here.
   console.log = () => {};
   try {
-    runInThisContext(readFileSync(path, "utf8"), { filename: "office.js" });
+    runInThisContext(officeText(), { filename: "office.js" });
   } finally {
     console.log = log;
   }
+}
+
+/** The library's own text. */
+export function officeText(): string {
+  const path = createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.debug.js");
+  return readFileSync(path, "utf8");
 }

@@ -1,8 +1,9 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { type OfficeHost, officeHost } from "./office-host.ts";
+import { officeHost } from "./office-host.ts";
+import type { Service } from "./service.ts";
 import { watchMembers } from "./stray-members.ts";
 
-let host: OfficeHost;
+let host: Service;
 beforeEach(() => {
   host = officeHost();
 });

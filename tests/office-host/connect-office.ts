@@ -1,0 +1,48 @@
+import type { ServiceAnswer } from "./service.ts";
+import type { WireRequest } from "./wire-format.ts";
+
+/**
+ * Lets the loaded client library talk to `send` instead of a spreadsheet. `version` is the newest set of ExcelApi
+ * that this spreadsheet knows. It reaches for nothing but globals, so that it can travel into a page as text.
+ */
+export function connectOffice(
+  send: (request: WireRequest) => ServiceAnswer | Promise<ServiceAnswer>,
+  version: string,
+): void {
+  const isSetSupported = (name: string, least = "1.1") =>
+    name === "ExcelApi"
+      ? Number(least.split(".")[1]) <= Number(version.split(".")[1])
+      : name === "SharedRuntime";
+  const onReady = async (then?: (info: unknown) => void) => {
+    const info = { host: "Excel", platform: "OfficeOnline" };
+    then?.(info);
+    return info;
+  };
+  // The library's own context cannot be replaced, only stood in front of.
+  globalThis.Office = Object.create(Office, {
+    context: { value: { requirements: { isSetSupported } } },
+    onReady: { value: onReady },
+  }) as typeof Office;
+  const internals = OfficeExtension as unknown as Internals;
+  internals.CommonUtility._doApiNotSupportedCheck = true;
+  internals.Utility._doApiNotSupportedCheck = true;
+  internals.SessionBase._overrideSession = {
+    _resolveRequestUrlAndHeaderInfo: async () => ({ url: "", headers: {} }),
+    _createRequestExecutorOrNull: () => ({
+      executeAsync: async (_custom, _flags, message) => send(message.Body),
+    }),
+  };
+}
+
+interface Internals {
+  CommonUtility: { _doApiNotSupportedCheck: boolean };
+  Utility: { _doApiNotSupportedCheck: boolean };
+  SessionBase: {
+    _overrideSession: {
+      _resolveRequestUrlAndHeaderInfo(): Promise<unknown>;
+      _createRequestExecutorOrNull(): {
+        executeAsync(custom: string, flags: number, message: { Body: WireRequest }): Promise<ServiceAnswer>;
+      };
+    };
+  };
+}
