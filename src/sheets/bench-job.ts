@@ -1,0 +1,67 @@
+import { planSet, type SetPlan } from "../club/plan-set.ts";
+import { planWithShafts, type SetSorting } from "../club/plan-with-shafts.ts";
+import { readSetFile } from "../club/read-set.ts";
+import type { SetRequest } from "../club/set-request.ts";
+import type { BuildSpec } from "../fitting/build-spec.ts";
+import { clubKindIn } from "../fitting/club-kind.ts";
+import type { Session } from "../fitting/session.ts";
+import { setRequestFor } from "../fitting/set-request.ts";
+import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { tolerancesOf } from "./checked-figures.ts";
+
+/** All that the bench needs to know: what was chosen, for whom, and the set worked out. */
+export interface BenchJob {
+  readonly build: BuildSpec;
+  readonly player: string;
+  readonly date: string;
+  readonly place: string;
+  readonly request: SetRequest;
+  readonly plan: SetPlan;
+  /** Shafts given out from the bin, where the set has one. */
+  readonly sorting?: SetSorting;
+  /** What the bench must know before it starts: the plan's warnings, then those of the bin. */
+  readonly warnings: readonly string[];
+}
+
+/**
+ * From a chosen build to a set worked out: by the set file where there is one, else by the usual set that follows
+ * from the build. What cannot be built is a problem that names the club and the figure.
+ */
+export function benchJob(session: Session, chosen: string, setText: string | null): Outcome<BenchJob> {
+  const build = session.builds.find(({ name }) => name.toLowerCase() === chosen.trim().toLowerCase());
+  if (!build) {
+    const names = session.builds.map(({ name }) => `"${name}"`).join(", ");
+    return invalid(`"${chosen.trim()}" is not among the builds; it should be one of ${names}.`);
+  }
+  const request =
+    setText === null
+      ? setRequestFor(build, { kind: clubKindIn(session.table, session.title).kind })
+      : readSetFile(setText);
+  if (isProblem(request)) return request;
+  return benchJobOf(session, build, request);
+}
+
+/** The same from a set request that was made elsewhere. */
+export function benchJobOf(
+  { player, date, place }: Pick<Session, "player" | "date" | "place">,
+  build: BuildSpec,
+  request: SetRequest,
+): Outcome<BenchJob> {
+  const plan = planSet(request);
+  if (isProblem(plan)) return plan;
+  const job = { build, player, date, place, request, plan };
+  if (request.bin === undefined) return { ...job, warnings: plan.warnings };
+  const sorting = planWithShafts(plan, request.bin, { tolerance: tolerancesOf(request).shaft });
+  if (isProblem(sorting)) return sorting;
+  return { ...job, sorting, warnings: [...plan.warnings, ...binWarnings(plan, sorting)] };
+}
+
+function binWarnings(plan: SetPlan, { choices }: SetSorting): string[] {
+  return choices.flatMap(({ shaft, weight, difference, within }, index) => {
+    if (within) return [];
+    const heavier = `${Math.abs(difference).toFixed(1)} g ${difference > 0 ? "over" : "under"}`;
+    return [
+      `Club ${plan.clubs[index]!.club}: shaft ${shaft} of the bin, ${weight} g, is ${heavier} its target and out of tolerance.`,
+    ];
+  });
+}

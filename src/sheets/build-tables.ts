@@ -1,0 +1,117 @@
+import { cellName } from "./a1.ts";
+import type { BenchJob } from "./bench-job.ts";
+import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
+import { CHECKED_FIGURES, type CheckedFigure, tolerancesOf } from "./checked-figures.ts";
+import type { CellValue } from "./plan.ts";
+import { area, formula, type SheetDraft } from "./sheet-draft.ts";
+import { pointsFormula } from "./swingweight-formula.ts";
+
+/** The strip of tolerances at the top: one cell to type in over each figure of the check. */
+export function putTolerances(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
+  const { tolerances: row } = layout;
+  const allowed = tolerancesOf(job.request);
+  draft.put(row, LABELS, [["Tolerance"]], "label");
+  for (const { key, label, unit } of CHECKED_FIGURES) {
+    const column = layout.columnOf(key);
+    draft.putAcross(row, column, 2, `${label} ±`, "figure");
+    draft.put(row, column + 2, [[allowed[key]]], "input", "General");
+    draft.put(row, column + 3, [[unit]], "label");
+    draft.validate({
+      area: area(row, column + 2),
+      kind: "number",
+      least: 0,
+      most: 1000,
+      message: `How far off its target ${label.toLowerCase()} may be: 0 or more.`,
+    });
+  }
+}
+
+/** What to cut, weigh and bend: a row a club. */
+export function putPlan(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
+  const { plan: row, planClubs: first, planColumns: columns } = layout;
+  const { clubs } = job.plan;
+  draft.put(row, LABELS, [["Cut and build", ...columns.map(({ heading }) => heading)]], "headingCentre");
+  draft.height(row, 46);
+  draft.put(
+    first,
+    LABELS,
+    clubs.map(({ club }) => [club]),
+    "label",
+  );
+  const cells = clubs.map((club, index) => columns.map(({ of }) => of(club, index, job) ?? null));
+  draft.put(first, 1, cells, "figure");
+  columns.forEach(({ format }, index) => {
+    draft.format(area(first, 1 + index, clubs.length), format);
+  });
+}
+
+/** What to measure on the built clubs: target, measured, difference and mark of each figure, a row a club. */
+export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
+  const { check: row, checkClubs: first } = layout;
+  const { clubs } = job.plan;
+  draft.put(row, LABELS, [["Check"], [null]], "headingCentre");
+  draft.put(
+    first,
+    LABELS,
+    clubs.map(({ club }) => [club]),
+    "label",
+  );
+  for (const figure of CHECKED_FIGURES) {
+    const column = layout.columnOf(figure.key);
+    draft.putAcross(row, column, PER_FIGURE, `${figure.label}, ${figure.unit}`, "headingCentre");
+    draft.put(row + 1, column, [["Target", "Meas-ured", "Differ-ence", "Mark"]], "headingCentre");
+    draft.put(
+      first,
+      column,
+      clubs.map((club, index) => checkCells(figure, figure.target(club), index, layout)),
+      "figure",
+    );
+    const body = (step: number) => area(first, column + step, clubs.length);
+    draft.style(body(1), "input");
+    draft.format(area(first, column, clubs.length, 2), figure.format);
+    draft.format(body(2), figure.differenceFormat);
+    draft.style(body(3), "figureStrong");
+    if (figure.key !== "swingweight") {
+      draft.validate({
+        area: body(1),
+        kind: "number",
+        least: 0,
+        most: figure.most,
+        message: `${figure.label} as measured: a number, or nothing yet.`,
+      });
+    }
+    const mark = layout.mark(figure.key, 0);
+    draft.condition({ area: body(3), formula: `${mark}="pass"`, style: "good" });
+    draft.condition({ area: body(3), formula: `${mark}="adjust"`, style: "bad" });
+  }
+  const code = layout.columnOf("swingweight") + 1;
+  draft.note(row + 1, code, "Type the swingweight as the scale reads it: D2 or D2.3.");
+  draft.height(row, 18);
+  draft.height(row + 1, 32);
+}
+
+/** Target, an empty cell for the measurement, difference and mark; nothing measured gives no mark. */
+function checkCells(
+  { key }: CheckedFigure,
+  target: number | string | null,
+  club: number,
+  layout: BuildLayout,
+): CellValue[] {
+  const planned = layout.planColumns.findIndex(({ checks }) => checks === key);
+  const source = cellName(layout.planClubs + club, 1 + planned, "column");
+  const [wanted, found] = [layout.target(key, club), layout.measured(key, club)];
+  const [off, allowed] = [layout.difference(key, club), layout.tolerance(key)];
+  const difference =
+    key === "swingweight"
+      ? `IF(OR(${found}="",${wanted}=""),"",IFERROR(${pointsFormula(found)}-(${pointsFormula(wanted)}),"code?"))`
+      : `IF(ISNUMBER(${found}),IF(ISNUMBER(${wanted}),${found}-${wanted},""),IF(${found}="","","number?"))`;
+  return [
+    target === null ? null : formula(source, target),
+    null,
+    formula(difference, ""),
+    formula(
+      `IF(AND(ISNUMBER(${off}),ISNUMBER(${allowed})),IF(ROUND(ABS(${off}),6)<=${allowed},"pass","adjust"),"")`,
+      "",
+    ),
+  ];
+}

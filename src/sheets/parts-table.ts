@@ -1,0 +1,54 @@
+import { partsList } from "../club/parts-list.ts";
+import { areaName } from "./a1.ts";
+import type { BenchJob } from "./bench-job.ts";
+import { area, formula, type SheetDraft } from "./sheet-draft.ts";
+
+/** Columns that the list takes: three for the part, one for how many, one for grams. */
+export const PARTS_COLUMNS = 5;
+const NAME = 3;
+
+/** What the set takes, with native totals. Answers the next free row. */
+export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: number): number {
+  const lines = partsList(job.plan);
+  const first = row + 1;
+  draft.putAcross(row, column, NAME, "Parts list", "headingLeft");
+  draft.put(row, column + NAME, [["Pieces", "Grams in all"]], "headingCentre");
+  lines.forEach(({ part, count, weight }, index) => {
+    draft.putAcross(first + index, column, NAME, partWords(part, job), "small");
+    draft.put(first + index, column + NAME, [[count, weight]], "figure");
+  });
+  const end = first + lines.length;
+  const total = (step: number, value: number) =>
+    formula(`SUM(${areaName(area(first, column + NAME + step, lines.length))})`, value);
+  const sum = (of: (line: (typeof lines)[number]) => number) =>
+    lines.reduce((all, line) => all + of(line), 0);
+  draft.putAcross(end, column, NAME, "Total", "label");
+  draft.put(
+    end,
+    column + NAME,
+    [
+      [
+        total(
+          0,
+          sum(({ count }) => count),
+        ),
+        total(
+          1,
+          sum(({ weight }) => weight),
+        ),
+      ],
+    ],
+    "figureStrong",
+  );
+  draft.format(area(first, column + NAME, lines.length + 1), "0");
+  draft.format(area(first, column + NAME + 1, lines.length + 1), "0.0");
+  return end + 1;
+}
+
+/** A part with what the chosen build tells of it: "Raw shaft: 105 g mid-launch". */
+function partWords(part: string, { build }: BenchJob): string {
+  const told = part === "raw shaft" ? [build.name, build.flex] : part === "head" ? [build.head] : [];
+  const words = told.filter((word) => word !== undefined && word !== "").join(", ");
+  const name = part.charAt(0).toUpperCase() + part.slice(1);
+  return words === "" ? name : `${name}: ${words}`;
+}

@@ -1,0 +1,54 @@
+import type { SetPlanClub } from "../club/plan-set.ts";
+import { isProblem } from "../outcome/problem.ts";
+import type { BenchJob } from "./bench-job.ts";
+import type { CheckedFigure } from "./checked-figures.ts";
+import type { CellValue } from "./plan.ts";
+
+/** A column of the Build sheet's first table: what to cut, weigh and bend for each club. */
+export interface PlanColumn {
+  readonly heading: string;
+  readonly format: string;
+  /** The checked figure whose target stands in this column. */
+  readonly checks?: CheckedFigure["key"];
+  readonly of: (club: SetPlanClub, index: number, job: BenchJob) => CellValue | undefined;
+}
+
+const inches = "0.00##";
+const grams = "0.0";
+const signed = "+0.0#;-0.0#;0.0";
+
+// biome-ignore format: a table reads best with a line a row
+const ALL: readonly PlanColumn[] = [
+  { heading: "Length, in", format: inches, checks: "length", of: (club) => club.length },
+  { heading: "Loft, °", format: "0.0#", checks: "loft", of: (club) => club.loft },
+  { heading: "Loft gap, °", format: "0.0#", of: (club) => club.loftGap },
+  { heading: "Lie, °", format: "0.0#", checks: "lie", of: (club) => club.lie },
+  { heading: "Raw shaft, g", format: grams, checks: "shaft", of: (club) => club.shaftWeight },
+  { heading: "Shaft no. in bin", format: "0", of: (_, index, { sorting }) => sorting?.choices[index]?.shaft },
+  { heading: "Its weight, g", format: grams, of: (_, index, { sorting }) => sorting?.choices[index]?.weight },
+  { heading: "Moves swingwt, points", format: signed, of: (_, index, { sorting }) => sorting?.drift[index] },
+  { heading: "Raw length, in", format: inches, of: (club) => club.parts.shaft.length },
+  { heading: "Tip trim, in", format: inches, of: (club) => club.cut.tip },
+  { heading: "Butt trim, in", format: inches, of: (club) => club.cut.butt },
+  { heading: "Cut length, in", format: inches, of: (club) => club.cut.cutLength },
+  { heading: "Cut weight, g", format: grams, of: (club) => club.cut.weight },
+  { heading: "Grip, g", format: grams, of: (club) => club.parts.grip.weight },
+  { heading: "Head needed, g", format: grams, of: (club) => club.headWeight },
+  { heading: "Head on hand, g", format: grams, of: (_, index, { request }) => request.clubs[index]?.head },
+  { heading: "Add to it, g", format: signed, of: (club) => club.toAdd },
+  { heading: "Bend loft, °", format: signed, of: (club) => club.loftChange },
+  { heading: "Bend lie, °", format: signed, of: (club) => club.lieChange },
+  { heading: "Bounce after, °", format: "0.0#", of: (club) => club.bounce },
+  { heading: "Total weight, g", format: grams, checks: "total", of: (club) => club.built.weight },
+  { heading: "Balance point, in", format: "0.00", of: (club) => club.built.balance },
+  { heading: "Swing-weight", format: "General", checks: "swingweight", of: ({ built }) => (isProblem(built.swingweight) ? "beyond" : built.swingweight) },
+  { heading: "Inertia, kg cm2", format: "0", of: (club) => club.built.inertiaButt },
+  { heading: "Pendulum, s", format: "0.000", of: (club) => club.period },
+  { heading: "Carry", format: "0", of: (club) => club.carry },
+  { heading: "Carry gap", format: "0", of: (club) => club.carryGap },
+];
+
+/** The columns in which some club has something. */
+export function planColumns(job: BenchJob): readonly PlanColumn[] {
+  return ALL.filter(({ of }) => job.plan.clubs.some((club, index) => of(club, index, job) !== undefined));
+}
