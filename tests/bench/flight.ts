@@ -11,7 +11,7 @@ import type { Strike } from "../../src/flight/trajectory/strike.ts";
 import { normalizeCarry, REFERENCE_AIR } from "../../src/flight/uses/normalize-carry.ts";
 import { normalizeTable } from "../../src/flight/uses/normalize-table.ts";
 import { isProblem, type Outcome } from "../../src/outcome/problem.ts";
-import { carryByOdex } from "./flight-by-odex.ts";
+import { flyByOdex } from "./flight-by-odex.ts";
 import type { BenchLine } from "./run.ts";
 
 const YARD = 0.9144;
@@ -49,7 +49,7 @@ function atEqualError(model: CoefficientModel): BenchLine {
     options.tolerance = tolerance;
     return sure(flyBall(strike, AIR, options)).carry;
   };
-  const general: Carry = (strike, tolerance) => carryByOdex(strike, AIR, model, tolerance);
+  const general: Carry = (strike, tolerance) => flyByOdex(strike, AIR, model, tolerance).carry;
   const [ownAt, generalAt] = [loosest(own, exact), loosest(general, exact)];
   const rounds = Array.from({ length: 7 }, () => [
     seconds(own, ownAt.tolerance, 60),
@@ -71,10 +71,10 @@ function atEqualError(model: CoefficientModel): BenchLine {
   };
 }
 
-/** Goes down a ladder of tolerances, 3 to a decade, to the first that keeps every carry within 0.01 yd. */
+/** Goes down a ladder of tolerances, 10 to a decade, to the first that keeps every carry within 0.01 yd. */
 function loosest(carry: Carry, exact: readonly number[]): { tolerance: number; error: number } {
   for (let rung = 0; ; rung += 1) {
-    const tolerance = Number((10 ** (-1 - rung / 3)).toPrecision(3));
+    const tolerance = Number((10 ** (-1 - rung / 10)).toPrecision(3));
     const error = Math.max(...BAG.map((strike, i) => Math.abs(carry(strike, tolerance) - exact[i]!))) / YARD;
     if (error <= 0.01 || tolerance < 1e-11) return { tolerance, error };
   }

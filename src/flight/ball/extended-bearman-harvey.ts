@@ -10,14 +10,17 @@ const SLOWEST = SPEEDS[0]!;
 const FASTEST = SPEEDS[9]!;
 const LEAST_SPIN = SPINS[0];
 const MOST_SPIN = SPINS[20];
-const SPIN_STEP = 200;
+const ROWS_PER_RPM = 1 / 200;
 const LAST_ROW = SPINS.length - 2;
 /** How the lift falls with spin ratio below the table: the power of Smits and Smith (1994). */
 const LIFT_POWER = 0.4;
 
 const INVERSE_WIDTH = Float64Array.from(SPEEDS.subarray(1), (edge, at) => 1 / (edge - SPEEDS[at]!));
-const DRAG = smoothSurface(BEARMAN_HARVEY_TABLE.drag, 0);
-const LIFT = smoothSurface(BEARMAN_HARVEY_TABLE.lift, LIFT_POWER);
+/** Patch after patch, 16 figures for the drag and then 16 for the lift, so that both lie side by side in memory. */
+const PATCHES = interleaved(
+  smoothSurface(BEARMAN_HARVEY_TABLE.drag, 0),
+  smoothSurface(BEARMAN_HARVEY_TABLE.lift, LIFT_POWER),
+);
 
 /** Column to the left of each whole m/s, so that no search is needed: at most one step to the right remains. */
 const COLUMN = Uint8Array.from({ length: Math.ceil(FASTEST) + 1 }, (_, speed) => {
@@ -53,11 +56,12 @@ export const EXTENDED_BEARMAN_HARVEY: CoefficientModel = {
     let column = COLUMN[v | 0]!;
     if (column < WIDTH - 2 && v >= SPEEDS[column + 1]!) column += 1;
     const across = (v - SPEEDS[column]!) * INVERSE_WIDTH[column]!;
-    const place = spin <= LEAST_SPIN ? 0 : spin >= MOST_SPIN ? LAST_ROW + 1 : (spin - LEAST_SPIN) / SPIN_STEP;
+    const place =
+      spin <= LEAST_SPIN ? 0 : spin >= MOST_SPIN ? LAST_ROW + 1 : (spin - LEAST_SPIN) * ROWS_PER_RPM;
     const row = place >= LAST_ROW ? LAST_ROW : place | 0;
-    const patch = (row * (WIDTH - 1) + column) * 16;
-    point[POINT.drag] = patchAt(DRAG, patch, place - row, across);
-    point[POINT.lift] = patchAt(LIFT, patch, place - row, across);
+    const patch = (row * (WIDTH - 1) + column) * 32;
+    point[POINT.drag] = patchAt(PATCHES, patch, place - row, across);
+    point[POINT.lift] = patchAt(PATCHES, patch + 16, place - row, across);
     if (spin < LEAST_SPIN) point[POINT.lift]! *= (spin / LEAST_SPIN) ** LIFT_POWER;
   },
   measured: BEARMAN_HARVEY.measured,
@@ -92,9 +96,16 @@ function smoothSurface(table: readonly (readonly number[])[], power: number): Fl
     });
   });
   const cross = Float64Array.from(
-    SPINS.flatMap((_, row) => [
-      ...splineSlopes(SPEEDS, down.subarray(row * WIDTH, (row + 1) * WIDTH), 0, 0),
-    ]),
+    SPINS.flatMap((_, row) => [...splineSlopes(SPEEDS, down.subarray(row * WIDTH, (row + 1) * WIDTH), 0, 0)]),
   );
   return bicubicPatches(SPINS, SPEEDS, { value, across, down, cross });
+}
+
+function interleaved(drag: Float64Array, lift: Float64Array): Float64Array {
+  const both = new Float64Array(drag.length * 2);
+  for (let at = 0; at < drag.length; at += 16) {
+    both.set(drag.subarray(at, at + 16), at * 2);
+    both.set(lift.subarray(at, at + 16), at * 2 + 16);
+  }
+  return both;
 }

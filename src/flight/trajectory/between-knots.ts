@@ -51,7 +51,7 @@ export class StepCurve {
   top(): number {
     if (this.c1 < 0 || (this.c1 === 0 && this.c2 <= 0)) return 0;
     if (this.velocity(1) > 0) return 1;
-    return this.turningPoint(this.c1 === 0 ? 1e-6 : 0, 1);
+    return this.turningPoint(this.c1 === 0 ? 1e-6 : 0);
   }
 
   /** Where between `from` and the end it falls through `level`, given that it does. Newton, kept in a bracket. */
@@ -71,29 +71,23 @@ export class StepCurve {
     return part;
   }
 
-  /** Where the velocity passes from plus to minus between two places: regula falsi of the Illinois kind. */
-  private turningPoint(from: number, to: number): number {
+  /** Where the velocity passes from plus to minus between `from` and the end. Newton, kept in a bracket. */
+  private turningPoint(from: number): number {
     let low = from;
-    let high = to;
-    let atLow = this.velocity(low);
-    let atHigh = this.velocity(high);
-    for (let round = 0; round < 60 && high - low > 1e-9; round += 1) {
-      const part = (low * atHigh - high * atLow) / (atHigh - atLow);
+    let high = 1;
+    const atStart = this.velocity(low);
+    let part = low + ((high - low) * atStart) / (atStart - this.velocity(high));
+    for (let round = 0; round < 60; round += 1) {
       const velocity = this.velocity(part);
-      if (velocity === 0) return part;
-      if (velocity > 0) {
-        if (part - low < 1e-9) return part;
-        low = part;
-        atLow = velocity;
-        atHigh /= 2;
-      } else {
-        if (high - part < 1e-9) return part;
-        high = part;
-        atHigh = velocity;
-        atLow /= 2;
-      }
+      if (velocity > 0) low = part;
+      else high = part;
+      const bent = 6 * this.c3 + part * (12 * this.c4 + part * 20 * this.c5);
+      const next = part - (velocity * this.h) / (2 * this.c2 + part * bent);
+      const kept = next > low && next < high ? next : (low + high) / 2;
+      if (Math.abs(kept - part) < 1e-9) return kept;
+      part = kept;
     }
-    return low;
+    return part;
   }
 }
 
