@@ -4,13 +4,13 @@ import { runExcel } from "./run-excel.ts";
 
 /** Text kept in the workbook's settings under a key, or null. */
 export async function recallText(key: string): Promise<string | null> {
-  const text = await runExcel(async (context) => {
+  const text = await runExcel<string | null>(async (context) => {
     const setting = context.workbook.settings.getItemOrNullObject(key);
     setting.load("value");
     await context.sync();
-    return setting.isNullObject ? "" : String(setting.value);
+    return setting.isNullObject ? null : String(setting.value);
   });
-  return isProblem(text) || text === "" ? null : text;
+  return isProblem(text) ? null : text;
 }
 
 /** Keeps a text in the workbook's settings, where it travels with the file; null forgets it. */

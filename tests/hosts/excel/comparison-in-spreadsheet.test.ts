@@ -9,13 +9,14 @@ import type { WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { readShots } from "../../../src/shots/read-shots.ts";
 import { contentsOfPlan } from "../../contents-of-plan.ts";
 import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
-import { type OfficeHost, officeHost } from "../../office-host/office-host.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import type { Service } from "../../office-host/service.ts";
 import { contentsOfXlsx } from "../file/contents-of-xlsx.ts";
 import { comparableContents } from "./comparable-contents.ts";
 
 describe("the comparison of the demo session, written in the spreadsheet", () => {
   let plan: WorkbookPlan;
-  let host: OfficeHost;
+  let host: Service;
 
   beforeAll(async () => {
     host = officeHost();

@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
 import type { Area } from "../../../src/sheets/plan.ts";
-import { type OfficeHost, officeHost } from "../../office-host/office-host.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import type { Service } from "../../office-host/service.ts";
+import { cellKey } from "../../office-host/workbook.ts";
 
 const area = (row: number, column: number, rows: number, columns: number): Area => ({
   row,
@@ -9,7 +11,7 @@ const area = (row: number, column: number, rows: number, columns: number): Area 
   rows,
   columns,
 });
-let host: OfficeHost;
+let host: Service;
 
 beforeEach(async () => {
   host = officeHost();
@@ -59,6 +61,29 @@ describe("the selection", () => {
   test("of one cell in an empty place is read as all that is used on the sheet", async () => {
     host.workbook.selection = [area(40, 8, 1, 1)];
     expect(await excelHost().selection()).toMatch(/^Club\tCarry\tTime\n/);
+  });
+
+  test("of sixty thousand rows is read in pieces that the service hands out", {
+    timeout: 60_000,
+  }, async () => {
+    const rows = 60_000;
+    const { cells } = host.workbook.sheets[0]!;
+    cells.clear();
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < 8; column++) cells.set(cellKey(row, column), { value: row * 8 + column });
+    }
+    host.workbook.selection = [area(0, 0, rows, 8)];
+    const text = String(await excelHost().selection());
+    const lines = text.split("\n");
+    expect(lines).toHaveLength(rows);
+    expect(lines[54_321]).toBe(Array.from({ length: 8 }, (_, column) => 54_321 * 8 + column).join("\t"));
+  });
+
+  test("of a table as fitters paste takes two requests and the library's tidying up", async () => {
+    host.workbook.selection = [area(1, 1, 3, 3)];
+    host.requests.length = 0;
+    await excelHost().selection();
+    expect(host.requests).toHaveLength(3);
   });
 
   test("of empty cells is told to be empty", async () => {

@@ -3,7 +3,8 @@ import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
 import { isProblem } from "../../../src/outcome/problem.ts";
 import type { WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
-import { type Fault, type OfficeHost, officeHost } from "../../office-host/office-host.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import type { Fault, Service } from "../../office-host/service.ts";
 import { newWorkbook } from "../../office-host/workbook.ts";
 import { samplePlan } from "../../sheets/sample-plan.ts";
 import { bigPlan } from "./big-plan.ts";
@@ -11,7 +12,7 @@ import { bigPlan } from "./big-plan.ts";
 const WHOLE_NAMES = ["Sheet1", "Player's comparison", "Shots & more", "Limits"];
 
 /** Everything the service keeps, less the counter that hands out identifiers. */
-const state = ({ workbook }: OfficeHost) => ({ ...structuredClone(workbook), last: 0 });
+const state = ({ workbook }: Service) => ({ ...structuredClone(workbook), last: 0 });
 
 async function writeWith(fault: Fault, plan: WorkbookPlan = samplePlan()) {
   const host = officeHost();
@@ -57,6 +58,12 @@ describe("a write that fails", { timeout: 120_000 }, () => {
       expect(state(host)).toEqual(before);
     },
   );
+
+  test("is none when only the tidying up at the end is lost", async () => {
+    const { host, outcome } = await writeWith({ request: 2, action: -1 });
+    expect(isProblem(outcome)).toBe(false);
+    expect(host.workbook.sheets.map(({ bag }) => bag.Name)).toEqual(WHOLE_NAMES);
+  });
 
   test("in the last of several requests takes all of them back", async () => {
     const { requests } = officeHost();
@@ -106,4 +113,4 @@ async function written() {
   return host.workbook;
 }
 
-const contents = ({ workbook }: Pick<OfficeHost, "workbook">) => contentsOfOfficeHost(workbook);
+const contents = ({ workbook }: Pick<Service, "workbook">) => contentsOfOfficeHost(workbook);

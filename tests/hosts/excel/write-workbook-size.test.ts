@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
-import { MOST_BYTES, officeHost } from "../../office-host/office-host.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import { MOST_BYTES } from "../../office-host/service.ts";
 import { cellKey } from "../../office-host/workbook.ts";
 import { bigPlan } from "./big-plan.ts";
 
