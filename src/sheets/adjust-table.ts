@@ -14,7 +14,7 @@ import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 /** Columns before the words of what to do: club, two sensitivities, two answers. */
 const BEFORE_WORDS = 5;
 /** Columns that the words take. */
-const WORDS = 8;
+const WORDS = 7;
 /** Columns of the whole table. */
 export const ADJUST_COLUMNS = BEFORE_WORDS + WORDS;
 
@@ -32,12 +32,12 @@ export function putAdjust(draft: SheetDraft, job: BenchJob, layout: BuildLayout)
     "headingCentre",
   );
   draft.putAcross(row, BEFORE_WORDS, WORDS, "What to do, in this order", "headingCentre");
-  draft.height(row, 32);
+  draft.height(row, 46);
   clubs.forEach((club, index) => {
     const at = first + index;
     draft.put(at, LABELS, [[club.club]], "label");
     draft.put(at, 1, [[headGrams(club), -BUTT_GRAMS, ...gramsToAdd(layout, index)]], "figure");
-    draft.putAcross(at, BEFORE_WORDS, WORDS, words(job, layout, index), "small", 26);
+    draft.putAcross(at, BEFORE_WORDS, WORDS, words(job, layout, index), "small", 30);
   });
   draft.format(area(first, 1, clubs.length, 2), "+0.00;-0.00;0.00");
   draft.format(area(first, 3, clubs.length, 2), "+0.0;-0.0;0.0");

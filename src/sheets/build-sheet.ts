@@ -4,12 +4,15 @@ import type { BenchJob } from "./bench-job.ts";
 import { buildLayout } from "./build-layout.ts";
 import { buildSteps, FIRST_OF_ALL, LENGTHS_CONFORM } from "./build-steps.ts";
 import { putCheck, putPlan, putTolerances } from "./build-tables.ts";
+import { CHECKED_FIGURES } from "./checked-figures.ts";
 import { freeSheetName, type Taken } from "./free-names.ts";
 import { PARTS_COLUMNS, putParts } from "./parts-table.ts";
 import type { SheetPlan, WorkbookPlan } from "./plan.ts";
 import { putSensitivities } from "./sensitivity-table.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 
+/** Letters that a line across the whole sheet surely holds. */
+const LINE = 205;
 /** Rows of title, facts and the line that comes first. */
 const HEAD_ROWS = 3;
 
@@ -45,10 +48,11 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
   let row = 1 + Math.max(parts, moves, layout.adjustClubs + job.plan.clubs.length);
   draft.putAcross(row++, 0, columns, "Steps and cautions", "headingLeft");
   buildSteps(job).forEach((step, index) => {
-    draft.putAcross(row++, 0, columns, `${index + 1}. ${step}`, "small", 14);
+    draft.putAcross(row++, 0, columns, `${index + 1}. ${step}`, "sentence", step.length > LINE ? 30 : 15);
   });
   draft.width(0, 1, 13);
-  draft.width(1, columns - 1, 8);
+  draft.width(1, columns - 1, 7.4);
+  for (const { key } of CHECKED_FIGURES) draft.width(layout.columnOf(key) + 1, 1, 9.4);
   draft.print({
     landscape: true,
     area: area(0, 0, row, columns),

@@ -6,6 +6,9 @@ import type { CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import { pointsFormula } from "./swingweight-formula.ts";
 
+/** Points of a row in which measurements can be written by hand on the printed sheet. */
+const WRITABLE = 20;
+
 /** The strip of tolerances at the top: one cell to type in over each figure of the check. */
 export function putTolerances(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
   const { tolerances: row } = layout;
@@ -59,7 +62,7 @@ export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout):
   for (const figure of CHECKED_FIGURES) {
     const column = layout.columnOf(figure.key);
     draft.putAcross(row, column, PER_FIGURE, `${figure.label}, ${figure.unit}`, "headingCentre");
-    draft.put(row + 1, column, [["Target", "Meas-ured", "Differ-ence", "Mark"]], "headingCentre");
+    draft.put(row + 1, column, [["Target", "Measured", "Differ-ence", "Mark"]], "headingCentre");
     draft.put(
       first,
       column,
@@ -88,6 +91,7 @@ export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout):
   draft.note(row + 1, code, "Type the swingweight as the scale reads it: D2 or D2.3.");
   draft.height(row, 18);
   draft.height(row + 1, 32);
+  draft.height(first, WRITABLE, clubs.length);
 }
 
 /** Target, an empty cell for the measurement, difference and mark; nothing measured gives no mark. */

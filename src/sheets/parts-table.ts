@@ -6,6 +6,8 @@ import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 /** Columns that the list takes: three for the part, one for how many, one for grams. */
 export const PARTS_COLUMNS = 5;
 const NAME = 3;
+/** Letters that fit one line of these columns; longer names wrap in smaller type. */
+const SHORT = 20;
 
 /** What the set takes, with native totals. Answers the next free row. */
 export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: number): number {
@@ -14,7 +16,8 @@ export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: 
   draft.putAcross(row, column, NAME, "Parts list", "headingLeft");
   draft.put(row, column + NAME, [["Pieces", "Grams in all"]], "headingCentre");
   lines.forEach(({ part, count, weight }, index) => {
-    draft.putAcross(first + index, column, NAME, partWords(part, job), "small");
+    const name = partWords(part, job);
+    draft.putAcross(first + index, column, NAME, name, name.length > SHORT ? "small" : "label");
     draft.put(first + index, column + NAME, [[count, weight]], "figure");
   });
   const end = first + lines.length;

@@ -26,7 +26,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Raw shaft, g", format: grams, checks: "shaft", of: (club) => club.shaftWeight },
   { heading: "Shaft no. in bin", format: "0", of: (_, index, { sorting }) => sorting?.choices[index]?.shaft },
   { heading: "Its weight, g", format: grams, of: (_, index, { sorting }) => sorting?.choices[index]?.weight },
-  { heading: "Moves swingwt, points", format: signed, of: (_, index, { sorting }) => sorting?.drift[index] },
+  { heading: "Drift, points", format: signed, of: (_, index, { sorting }) => sorting?.drift[index] },
   { heading: "Raw length, in", format: inches, of: (club) => club.parts.shaft.length },
   { heading: "Tip trim, in", format: inches, of: (club) => club.cut.tip },
   { heading: "Butt trim, in", format: inches, of: (club) => club.cut.butt },
@@ -43,7 +43,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Balance point, in", format: "0.00", of: (club) => club.built.balance },
   { heading: "Swing-weight", format: "General", checks: "swingweight", of: ({ built }) => (isProblem(built.swingweight) ? "beyond" : built.swingweight) },
   { heading: "Inertia, kg cm2", format: "0", of: (club) => club.built.inertiaButt },
-  { heading: "Pendulum, s", format: "0.000", of: (club) => club.period },
+  { heading: "Period, s", format: "0.000", of: (club) => club.period },
   { heading: "Carry", format: "0", of: (club) => club.carry },
   { heading: "Carry gap", format: "0", of: (club) => club.carryGap },
 ];

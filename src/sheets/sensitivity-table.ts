@@ -26,7 +26,7 @@ export function putSensitivities(draft: SheetDraft, job: BenchJob, row: number, 
   draft.put(row, column + NAME, [["Rule of thumb", "Model, points", "Model, kg cm2"]], "headingCentre");
   found.forEach(({ part, change, unit, points, inertia }, index) => {
     const at = row + 1 + index;
-    draft.putAcross(at, column, NAME, `${change} ${unit} more ${part}`, "small");
+    draft.putAcross(at, column, NAME, `${change} ${unit} more ${part}`, "label");
     draft.put(at, column + NAME, [[RULE_OF_THUMB[part], points, inertia]], "figure");
   });
   draft.format(area(row + 1, column + NAME, found.length), "+0;-0;0");

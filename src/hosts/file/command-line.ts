@@ -4,7 +4,7 @@ import { invalid, type Outcome } from "../../outcome/problem.ts";
 import type { UnitSet } from "../../shots/unit-set.ts";
 
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric] [--choose NAME [--set SETFILE]]";
 
 export interface CommandLine {
   /** A file to read, `-` for standard input, null for the demo session. */
@@ -14,6 +14,10 @@ export interface CommandLine {
   readonly baseline: string | null;
   readonly goal: Goal | null;
   readonly units: UnitSet;
+  /** The build to write a Build sheet for. */
+  readonly choose: string | null;
+  /** A set file for it. */
+  readonly set: string | null;
   readonly help: boolean;
 }
 
@@ -42,6 +46,12 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
   if (values.out !== undefined && !/\.xlsx$/i.test(values.out)) {
     return invalid(`--out is "${values.out}"; it should be the name of a workbook that ends in .xlsx.`);
   }
+  if (values.set !== undefined && values.choose === undefined) {
+    return invalid("--set needs a build: say which one with --choose NAME.");
+  }
+  if (values.choose !== undefined && values.out === undefined) {
+    return invalid("--choose writes a Build sheet: say into which workbook with --out X.xlsx.");
+  }
   return {
     file: positionals[0] ?? null,
     out: values.out ?? null,
@@ -49,6 +59,8 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     baseline: values.baseline ?? null,
     goal: (goal as Goal | undefined) ?? null,
     units,
+    choose: values.choose ?? null,
+    set: values.set ?? null,
     help: values.help ?? false,
   };
 }
@@ -63,6 +75,8 @@ function parse(words: readonly string[]) {
       baseline: { type: "string" },
       goal: { type: "string" },
       units: { type: "string" },
+      choose: { type: "string" },
+      set: { type: "string" },
       help: { type: "boolean", short: "h" },
     },
   });

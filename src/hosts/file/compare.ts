@@ -4,8 +4,8 @@ import { comparisonJson } from "../../fitting/comparison-json.ts";
 import { DEMO_FACTS, DEMO_TEXT } from "../../fitting/demo.ts";
 import { type Session, type SessionFacts, sessionOf } from "../../fitting/session.ts";
 import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
-import { comparisonWorkbook } from "../../sheets/comparison-workbook.ts";
-import { NOTHING_TAKEN } from "../../sheets/free-names.ts";
+import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
+import { sessionWorkbook } from "../../sheets/session-workbook.ts";
 import { readShots } from "../../shots/read-shots.ts";
 import { type CommandLine, readCommandLine, USAGE } from "./command-line.ts";
 import { printComparison } from "./print-comparison.ts";
@@ -27,8 +27,11 @@ async function main(words: readonly string[]): Promise<number> {
   }
   const session = await readSession(line);
   if (isProblem(session)) return refuse(session.message);
+  const job = await readJob(line, session);
+  if (isProblem(job)) return refuse(job.message);
+  for (const warning of job?.warnings ?? []) console.error(`Build: ${warning}`);
   if (line.out !== null) {
-    const refused = await writeWorkbook(session, line.out);
+    const refused = await writeWorkbook(session, job, line.out);
     if (refused) return refuse(refused);
   }
   console.log(line.json ? JSON.stringify(comparisonJson(session), null, 2) : printComparison(session));
@@ -74,9 +77,21 @@ async function readText(file: string | null): Promise<Outcome<string>> {
   }
 }
 
-async function writeWorkbook(session: Session, out: string): Promise<string | null> {
+/** The chosen build's set worked out, by the set file where there is one; null where no build was chosen. */
+async function readJob({ choose, set }: CommandLine, session: Session): Promise<Outcome<BenchJob | null>> {
+  if (choose === null) return null;
+  if (set === null) return named("--choose", benchJob(session, choose, null));
+  const text = await readText(set);
+  return isProblem(text) ? text : named(`--choose "${choose}" --set ${set}`, benchJob(session, choose, text));
+}
+
+function named<T>(words: string, outcome: Outcome<T>): Outcome<T> {
+  return isProblem(outcome) ? { ...outcome, message: `${words}: ${outcome.message}` } : outcome;
+}
+
+async function writeWorkbook(session: Session, job: BenchJob | null, out: string): Promise<string | null> {
   const made = new Date().toISOString().slice(0, 16).replace("T", " ");
-  const bytes = await writeXlsx(comparisonWorkbook(session, NOTHING_TAKEN, `${made} UTC`));
+  const bytes = await writeXlsx(sessionWorkbook(session, job, `${made} UTC`));
   if (isProblem(bytes)) return bytes.message;
   try {
     await writeFile(out, bytes);
