@@ -33,13 +33,13 @@ test("the plain table is bilinear inside and holds its edges outside", () => {
   expect(at(BEARMAN_HARVEY, 5, 9000)).toEqual(at(BEARMAN_HARVEY, 13.7, 6000));
 });
 
-test("the smooth table stays within 0.006 of straight lines between the figures", () => {
+test("the smooth table stays within 0.01 of straight lines between the figures", () => {
   const { speed, spin } = BEARMAN_HARVEY_TABLE;
   for (const v of speed.slice(1, -1)) {
     for (const w of spin.slice(1, -1)) {
       const [smooth, plain] = [at(EXTENDED_BEARMAN_HARVEY, v + 4, w + 90), at(BEARMAN_HARVEY, v + 4, w + 90)];
-      expect(Math.abs(smooth.drag - plain.drag)).toBeLessThan(0.006);
-      expect(Math.abs(smooth.lift - plain.lift)).toBeLessThan(0.006);
+      expect(Math.abs(smooth.drag - plain.drag)).toBeLessThan(0.01);
+      expect(Math.abs(smooth.lift - plain.lift)).toBeLessThan(0.01);
     }
   }
 });
