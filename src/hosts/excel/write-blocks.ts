@@ -1,11 +1,14 @@
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
-import { CALL, type Step } from "./step.ts";
+import type { Step } from "./step.ts";
 
 /** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
 const PIECE_BYTES = 500_000;
 
 /** The client library cuts a larger array into calls of this many cells. */
 const LIBRARY_CELLS = 1_500;
+
+/** What each of these calls carries besides the cells. */
+const LIBRARY_BYTES = 1_100;
 
 type Entry = string | number | boolean | null;
 
@@ -46,7 +49,7 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
     if (written.length === 0 || columns === 0) return;
     const area = { row: next - written.length, column: block.column, rows: written.length, columns };
     steps.push({
-      bytes: bytes + Math.ceil((written.length * columns) / LIBRARY_CELLS) * 6 * CALL,
+      bytes: bytes + (1 + Math.ceil((written.length * columns) / LIBRARY_CELLS)) * LIBRARY_BYTES,
       queue: (desk) => {
         desk.range(sheet, area).formulas = written;
       },

@@ -13,7 +13,7 @@ import { takeAway } from "./take-away.ts";
 
 /**
  * Writes a plan as new sheets. One request looks at what stands, one writes as much as a request may hold, and the
- * library sends one to tidy up; only a workbook of more than some 20,000 shots takes more. When any of it fails or
+ * library sends one to tidy up; only a workbook of more than some 4.6 MB takes more. When any of it fails or
  * is stopped, the sheets and names written so far go again.
  */
 export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<Outcome<Written>> {

@@ -67,10 +67,10 @@ describe("a write that fails", { timeout: 120_000 }, () => {
 
   test("in the last of several requests takes all of them back", async () => {
     const { requests } = officeHost();
-    await excelHost().write(bigPlan(60_000));
+    await excelHost().write(bigPlan(80_000));
     const last = requests.length - 2;
     expect(last).toBeGreaterThan(1);
-    const { host, before, outcome } = await writeWith({ request: last, action: "answer" }, bigPlan(60_000));
+    const { host, before, outcome } = await writeWith({ request: last, action: "answer" }, bigPlan(80_000));
     expect(outcome).toMatchObject({ kind: "unavailable" });
     expect(state(host)).toEqual(before);
   });
