@@ -1,9 +1,7 @@
 import { buildNames, type Session } from "../fitting/session.ts";
-import { isProblem } from "../outcome/problem.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import { count } from "./count.ts";
 import type { Derived } from "./derive.ts";
-import { judge } from "./judge.ts";
 
 /** What was understood, in a few words: "24 shots, 3 builds, 2 to look at". */
 export function readingBrief(table: ShotTable): string {
@@ -23,13 +21,4 @@ export function shotsBrief({ session, far }: Derived): string {
   const counted = table.keep.filter(Boolean).length;
   const doubts = new Set(far.map(({ index }) => index).filter((index) => table.keep[index])).size;
   return `${counted} of ${table.size} counted${doubts > 0 ? `, ${doubts} far from the rest` : ""}`;
-}
-
-/** How sure the choice is, seen also while the part is closed. */
-export function verdictBrief(session: Session): string {
-  const { decision } = judge(session);
-  if (isProblem(decision)) return "no verdict yet";
-  return decision.verdict === "too close to call"
-    ? decision.verdict
-    : `${decision.verdict}: ${decision.best.build}`;
 }

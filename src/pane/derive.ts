@@ -1,5 +1,4 @@
 import { specFromName } from "../fitting/build-spec.ts";
-import { type Comparison, compareBuilds } from "../fitting/compare-builds.ts";
 import { buildNames, type Session, sessionOf } from "../fitting/session.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { readShots } from "../shots/read-shots.ts";
@@ -17,7 +16,6 @@ export interface Derived {
   /** As read, before ticks and new names. */
   readonly table: ShotTable;
   readonly session: Session;
-  readonly comparison: Comparison;
   /** Shots far from the rest of their build, proposed for a second look; ticks by hand do not move them. */
   readonly far: ReturnType<typeof proposeOutliers>;
 }
@@ -28,7 +26,6 @@ const read = lastAnswer((text: string, corrections: Draft["corrections"], leftHa
 const tick = lastAnswer(withTicks);
 const rename = lastAnswer(withBuildNames);
 const sit = lastAnswer(toSession);
-const compare = lastAnswer(compareBuilds);
 const screen = lastAnswer(proposeOutliers);
 
 /**
@@ -40,7 +37,7 @@ export function derive(draft: Draft, units: UnitSet): Outcome<Derived> | null {
   if (isProblem(table)) return table;
   const named = rename(table, draft.builds);
   const session = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
-  return { table, session, comparison: compare(session), far: screen(named) };
+  return { table, session, far: screen(named) };
 }
 
 function toSession(

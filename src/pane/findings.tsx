@@ -1,4 +1,6 @@
 import { useState } from "preact/hooks";
+import { type Comparison, compareBuilds } from "../fitting/compare-builds.ts";
+import type { Session } from "../fitting/session.ts";
 import { intervalPicture } from "../pictures/interval-picture.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import { orderedMetrics } from "../shots/unit-set.ts";
@@ -11,30 +13,46 @@ import { FiguresTable } from "./figures-table.tsx";
 import { FlightView } from "./flight-view.tsx";
 import { GroupView } from "./group-view.tsx";
 import { intervalsOf, intervalText } from "./intervals.ts";
+import { lastAnswer } from "./last-answer.ts";
 import { VerdictView } from "./verdict-view.tsx";
 
 interface FindingsProps {
   readonly derived: Derived;
+  /** The session as far as it has been judged: a moment behind while shots come in. */
+  readonly judged: Session | null;
   readonly figures: Figures;
   readonly dispatch: (action: DeskAction) => void;
 }
 
+const compare = lastAnswer(compareBuilds);
+
 /** What the shots say, as far as they do: sentences first, then pictures, then every figure. */
-export function Findings({ derived, figures, dispatch }: FindingsProps) {
-  const { session, comparison } = derived;
+export function Findings({ derived, judged, figures, dispatch }: FindingsProps) {
+  const { session } = derived;
+  const comparison = compare(session);
   return (
     <>
-      <VerdictView session={session} figures={figures} dispatch={dispatch} />
+      {judged ? (
+        <VerdictView session={judged} figures={figures} dispatch={dispatch} />
+      ) : (
+        <p class="quiet">Working out the verdict…</p>
+      )}
       <GroupView session={session} figures={figures} />
-      <FlightView derived={derived} figures={figures} />
-      <MetricView derived={derived} figures={figures} />
+      <FlightView session={session} comparison={comparison} figures={figures} />
+      <MetricView session={session} comparison={comparison} figures={figures} />
       <FiguresTable session={session} comparison={comparison} figures={figures} />
     </>
   );
 }
 
+interface MetricViewProps {
+  readonly session: Session;
+  readonly comparison: Comparison;
+  readonly figures: Figures;
+}
+
 /** One metric at a time, chosen by hand; carry to begin with. */
-function MetricView({ derived: { session, comparison }, figures }: Omit<FindingsProps, "dispatch">) {
+function MetricView({ session, comparison, figures }: MetricViewProps) {
   const metrics = orderedMetrics(session.table.values.keys());
   const [wished, setWished] = useState<MetricKey>("carry");
   const metric = metrics.find(({ key }) => key === wished) ?? metrics[0];

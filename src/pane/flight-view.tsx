@@ -1,5 +1,6 @@
+import type { Comparison } from "../fitting/compare-builds.ts";
+import type { Session } from "../fitting/session.ts";
 import { flightPicture } from "../pictures/flight-picture.ts";
-import type { Derived } from "./derive.ts";
 import { displayOf } from "./display.ts";
 import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
@@ -7,12 +8,13 @@ import { flightsOf, flightText } from "./flights.ts";
 import { Legend } from "./legend.tsx";
 
 interface FlightViewProps {
-  readonly derived: Derived;
+  readonly session: Session;
+  readonly comparison: Comparison;
   readonly figures: Figures;
 }
 
 /** The builds' average flights from the side; nothing where the table has not what it takes. */
-export function FlightView({ derived: { session, comparison }, figures }: FlightViewProps) {
+export function FlightView({ session, comparison, figures }: FlightViewProps) {
   const carry = displayOf("carry", session.units, figures);
   const height = displayOf("height", session.units, figures);
   const flights = flightsOf(comparison, carry, height);

@@ -1,19 +1,20 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
-import { playerBrief, readingBrief, shotsBrief, verdictBrief } from "./briefs.ts";
+import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { BuildsForm } from "./builds-form.tsx";
 import { CheckReading } from "./check-reading.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
 import { figuresFor } from "./figures.ts";
-import { Findings } from "./findings.tsx";
 import { JudgeShots } from "./judge-shots.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
 import { Section } from "./section.tsx";
 import { SessionFacts } from "./session-facts.tsx";
+import { useAfterPaint } from "./use-after-paint.ts";
+import { useAnalysis } from "./use-analysis.ts";
 import { useDesk } from "./use-desk.ts";
 
 interface PaneProps {
@@ -25,12 +26,15 @@ interface PaneProps {
 export function Pane({ host, demo }: PaneProps) {
   const { desk, dispatch, ready } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
-  if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   const draft = openDraft(desk.kept);
   const { units } = desk.kept;
-  const derived = derive(draft, units);
+  const derived = ready ? derive(draft, units) : null;
   const problem = isProblem(derived) ? derived : null;
   const known = isProblem(derived) ? null : derived;
+  const judged = useAfterPaint(known?.session ?? null);
+  const analysis = useAnalysis();
+  const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
+  if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
@@ -73,15 +77,20 @@ export function Pane({ host, demo }: PaneProps) {
             >
               {() => <JudgeShots derived={known} figures={figures} dispatch={dispatch} />}
             </Section>
-            <Section id="findings" title="What they say" startOpen brief={verdictBrief(known.session)}>
-              {() => <Findings derived={known} figures={figures} dispatch={dispatch} />}
+            <Section id="findings" title="What they say" startOpen brief={verdict}>
+              {() =>
+                analysis ? (
+                  <analysis.Findings derived={known} judged={judged} figures={figures} dispatch={dispatch} />
+                ) : (
+                  <p class="quiet">Fetching statistics and pictures…</p>
+                )
+              }
             </Section>
           </>
         )}
       </div>
       <p class="heard" aria-live="polite">
-        {known &&
-          `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdictBrief(known.session)}.`}
+        {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}
       </p>
       <MakeBar host={host} session={known?.session ?? null} />
     </>

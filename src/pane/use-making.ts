@@ -2,7 +2,6 @@ import { useRef, useState } from "preact/hooks";
 import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
-import { comparisonWorkbook } from "../sheets/comparison-workbook.ts";
 import { moment } from "./today.ts";
 
 /** How far the writing of sheets is. */
@@ -44,6 +43,7 @@ async function carryOut(
   try {
     const taken = await host.taken();
     if (isProblem(taken)) return { is: "failed", message: taken.message };
+    const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
     const written = await host.write(comparisonWorkbook(session, taken, moment()), { signal, progress });
     if (isProblem(written)) return { is: "failed", message: written.message };
     return { is: "done", ...written };

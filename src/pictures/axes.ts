@@ -1,12 +1,10 @@
-import type { ScaleLinear } from "d3-scale";
 import type { Frame } from "./frame.ts";
+import type { Linear } from "./linear.ts";
 import { type Mark, mark } from "./mark.ts";
-import { round } from "./marker-shape.ts";
-
-type Scale = ScaleLinear<number, number>;
+import { round } from "./round.ts";
 
 /** Lines across at round figures, each with its figure on the left. */
-export function rulesAcross(frame: Frame, scale: Scale, left: number, right: number, ticks = 5): Mark[] {
+export function rulesAcross(frame: Frame, scale: Linear, left: number, right: number, ticks = 5): Mark[] {
   return ticksOf(scale, ticks).map(({ value, text }) => {
     const y = round(scale(value));
     return mark(
@@ -19,7 +17,7 @@ export function rulesAcross(frame: Frame, scale: Scale, left: number, right: num
 }
 
 /** Lines up at round figures, each with its figure below. */
-export function rulesUp(frame: Frame, scale: Scale, top: number, bottom: number, ticks = 5): Mark[] {
+export function rulesUp(frame: Frame, scale: Linear, top: number, bottom: number, ticks = 5): Mark[] {
   return ticksOf(scale, ticks).map(({ value, text }) => {
     const x = round(scale(value));
     return mark(
@@ -36,7 +34,7 @@ export function label(frame: Frame, x: number, y: number, text: string, anchor =
   return mark("text", { x, y, "text-anchor": anchor, fill: frame.look.quiet }, text);
 }
 
-function ticksOf(scale: Scale, wanted: number) {
+function ticksOf(scale: Linear, wanted: number) {
   const values = scale.ticks(wanted);
   const step = Math.abs((values[1] ?? 1) - (values[0] ?? 0));
   const decimals = step >= 1 ? 0 : step >= 0.1 ? 1 : 2;

@@ -1,8 +1,9 @@
-import { scaleLinear } from "d3-scale";
 import { type Frame, picture } from "./frame.ts";
+import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
 import { type Mark, mark } from "./mark.ts";
-import { markerShape, round } from "./marker-shape.ts";
+import { markerShape } from "./marker-shape.ts";
+import { round } from "./round.ts";
 
 export interface Chance {
   readonly name: string;
@@ -18,7 +19,7 @@ const ROW = 34;
 /** How likely each build is the best of those tried, a bar for each. */
 export function chancePicture(frame: Frame, chances: readonly Chance[], text: string): Mark {
   const { look, width } = frame;
-  const x = scaleLinear([0, 1], [0, width - 2]);
+  const x = linear([0, 1], [0, width - 2]);
   const marks = chances.flatMap(({ name, place, chance, words }, i) => {
     const top = i * ROW;
     return [

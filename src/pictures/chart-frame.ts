@@ -5,8 +5,8 @@ import type { Size } from "./chart-data.ts";
 import { LEGEND_LINE, legendLines } from "./chart-legend.ts";
 import { FONT, text } from "./chart-text.ts";
 import { type Mark, mark } from "./mark.ts";
-import { round } from "./marker-shape.ts";
 import { numberText } from "./number-text.ts";
+import { round } from "./round.ts";
 
 /** Where the points of a chart go, in pixels. */
 export interface Plot {

@@ -1,7 +1,7 @@
 import type { SeriesPlan } from "../sheets/plan.ts";
 import { type Mark, mark } from "./mark.ts";
 import { isStroked, markerPath } from "./marker-path.ts";
-import { round } from "./marker-shape.ts";
+import { round } from "./round.ts";
 
 /** Pixels to a point, in which spreadsheets measure markers. */
 const PIXELS = 96 / 72;

@@ -1,6 +1,6 @@
 import { INK } from "../sheets/styles.ts";
 import { type Mark, mark } from "./mark.ts";
-import { round } from "./marker-shape.ts";
+import { round } from "./round.ts";
 
 /** Pixels of the letters of axes and legend. */
 export const FONT = 12;

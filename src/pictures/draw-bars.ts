@@ -4,7 +4,7 @@ import type { ChartData } from "./chart-data.ts";
 import { axisScale, linesAcross, type Plot } from "./chart-frame.ts";
 import { text } from "./chart-text.ts";
 import { type Mark, mark } from "./mark.ts";
-import { round } from "./marker-shape.ts";
+import { round } from "./round.ts";
 
 /** Upright bars from 0, a group for each name, a bar for each series in it. */
 export function drawBars(chart: ChartPlan, data: ChartData, plot: Plot): Mark[] {

@@ -1,10 +1,10 @@
-import { scaleLinear } from "d3-scale";
-import { line } from "d3-shape";
 import { label, rulesAcross, rulesUp } from "./axes.ts";
 import { type Frame, picture } from "./frame.ts";
+import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
 import { type Mark, mark } from "./mark.ts";
-import { markerShape, round } from "./marker-shape.ts";
+import { markerShape } from "./marker-shape.ts";
+import { pathThrough } from "./path-through.ts";
 
 /** A ball's way through the air, seen from the side. */
 export interface Flight {
@@ -30,12 +30,8 @@ export function flightPicture(
   const across = frame.width - EDGE.left - EDGE.right;
   const up = Math.max(90, (across * (high / units.heightPerAhead)) / far);
   const bottom = EDGE.top + up;
-  const x = scaleLinear([0, far], [EDGE.left, EDGE.left + across]);
-  const y = scaleLinear([0, high], [bottom, EDGE.top]);
-  const way = line<Flight["points"][number]>(
-    (point) => round(x(point.ahead)),
-    (point) => round(y(point.height)),
-  );
+  const x = linear([0, far], [EDGE.left, EDGE.left + across]);
+  const y = linear([0, high], [bottom, EDGE.top]);
   const marks = [
     ...rulesAcross(frame, y, EDGE.left, EDGE.left + across, 4),
     ...rulesUp(frame, x, EDGE.top, bottom),
@@ -44,7 +40,7 @@ export function flightPicture(
     ...flights.flatMap(({ place, points }) => {
       const end = points.at(-1);
       const path = mark("path", {
-        d: way(points) ?? "",
+        d: pathThrough(points.map(({ ahead, height }) => [x(ahead), y(height)])),
         fill: "none",
         stroke: lookColor(frame.look, place),
         "stroke-width": 2,

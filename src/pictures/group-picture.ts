@@ -1,11 +1,12 @@
 import { extent } from "d3-array";
-import { scaleLinear } from "d3-scale";
-import { line } from "d3-shape";
 import { label, rulesAcross, rulesUp } from "./axes.ts";
 import { type Frame, picture } from "./frame.ts";
+import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
 import { type Mark, mark } from "./mark.ts";
-import { markerShape, round } from "./marker-shape.ts";
+import { markerShape } from "./marker-shape.ts";
+import { pathThrough } from "./path-through.ts";
+import { round } from "./round.ts";
 
 /** One build's shots as they lie on the ground. */
 export interface Group {
@@ -43,11 +44,8 @@ export function groupPicture(frame: Frame, groups: readonly Group[], unit: strin
   const perPixel = Math.max((2 * side) / across, depth / ahead);
   const middle = (near + far) / 2;
   const bottom = EDGE.top + ahead;
-  const x = scaleLinear([-perPixel * (across / 2), perPixel * (across / 2)], [EDGE.left, EDGE.left + across]);
-  const y = scaleLinear(
-    [middle - (perPixel * ahead) / 2, middle + (perPixel * ahead) / 2],
-    [bottom, EDGE.top],
-  );
+  const x = linear([-perPixel * (across / 2), perPixel * (across / 2)], [EDGE.left, EDGE.left + across]);
+  const y = linear([middle - (perPixel * ahead) / 2, middle + (perPixel * ahead) / 2], [bottom, EDGE.top]);
   const marks = [
     ...rulesAcross(frame, y, EDGE.left, EDGE.left + across),
     ...rulesUp(frame, x, EDGE.top, bottom),
@@ -73,14 +71,10 @@ function groupMarks(frame: Frame, group: Group, x: Across, y: Across): Mark[] {
   const { look } = frame;
   const at = (point: GroundPoint, faint: boolean) =>
     markerShape(look, group.place, x(point.offline), y(point.carry), 8, faint);
-  const around = line<GroundPoint>(
-    (point) => round(x(point.offline)),
-    (point) => round(y(point.carry)),
-  );
   const outline = group.outline?.length
     ? [
         mark("path", {
-          d: `${around(group.outline)}Z`,
+          d: `${pathThrough(group.outline.map((point) => [x(point.offline), y(point.carry)]))}Z`,
           fill: lookColor(look, group.place),
           "fill-opacity": 0.07,
           stroke: lookColor(look, group.place),

@@ -1,9 +1,10 @@
-import { scaleLinear } from "d3-scale";
 import { label, rulesUp } from "./axes.ts";
 import { type Frame, picture } from "./frame.ts";
+import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
 import { type Mark, mark } from "./mark.ts";
-import { markerShape, round } from "./marker-shape.ts";
+import { markerShape } from "./marker-shape.ts";
+import { round } from "./round.ts";
 
 /** A mean and its limits. */
 export interface Interval {
@@ -35,7 +36,7 @@ export function intervalPicture(
   const least = Math.min(...ends);
   const most = Math.max(...ends);
   const room = Math.max((most - least) * 0.06, 10 ** -axis.decimals);
-  const x = scaleLinear([least - room, most + room], [EDGE.left, frame.width - EDGE.right]);
+  const x = linear([least - room, most + room], [EDGE.left, frame.width - EDGE.right]);
   const bottom = EDGE.top + intervals.length * ROW;
   const marks = [
     label(frame, EDGE.left, 11, axis.unit ? `${axis.title}, ${axis.unit}` : axis.title, "start"),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { compareBuilds } from "../../src/fitting/compare-builds.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
 import { demoDraft } from "../../src/pane/demo-draft.ts";
 import { type Derived, derive } from "../../src/pane/derive.ts";
@@ -13,7 +14,8 @@ function derived(draft: Draft): Derived {
 // Three shots a build: mean and spread of 150, 152, 154 are 152 and 2 by hand.
 const text = ["Build\tCarry (yd)\tRoll out", "A\t150\t1", "A\t152\t2", "A\t154\t3", "B\t160\t4"].join("\n");
 const draft: Draft = { ...emptyDraft("1"), text };
-const carryOf = (found: Derived, place: number) => found.comparison.builds[place]!.metrics.get("carry");
+const carryOf = (found: Derived, place: number) =>
+  compareBuilds(found.session).builds[place]!.metrics.get("carry");
 
 describe("what follows from a draft", () => {
   test("is nothing while there is no text, and a problem when the text is no table", () => {
@@ -57,7 +59,8 @@ describe("what follows from a draft", () => {
     const first = derived(draft);
     const again = derived({ ...draft, ticks: draft.ticks });
     expect(again.table).toBe(first.table);
-    expect(again.comparison).toBe(first.comparison);
+    expect(again.session).toBe(first.session);
+    expect(again.far).toBe(first.far);
   });
 
   test("marks far shots whether or not they are ticked", () => {

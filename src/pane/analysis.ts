@@ -1,0 +1,7 @@
+/**
+ * What takes statistics and drawing, gathered so that it loads after the pane is on the screen: until shots have
+ * been pasted nobody needs it, and in the spreadsheet the custom functions wait behind the same script.
+ */
+
+export { Findings } from "./findings.tsx";
+export { verdictBrief } from "./verdict-brief.ts";
