@@ -19,6 +19,9 @@ export function manifestFaults(xml: string, own: string): string[] {
   return RULES.flatMap((rule) => rule(all, own));
 }
 
+/** What the add-in cannot do without: one runtime for all, error values with a sentence, pages to print. */
+const FLOORS = { SharedRuntime: "1.1", CustomFunctionsRuntime: "1.2", ExcelApi: FLOOR };
+
 const RULES: readonly Rule[] = [
   (all) =>
     /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(textOf(all, "Id")) ? [] : ["Id is no identifier."],
@@ -39,11 +42,14 @@ const RULES: readonly Rule[] = [
       ? []
       : ["No host is a workbook."],
   (all) =>
-    named(all, "Set").some(
-      ({ attributes: { Name, MinVersion } }) => Name === "ExcelApi" && MinVersion === FLOOR,
-    )
-      ? []
-      : [`ExcelApi ${FLOOR} is not asked for.`],
+    Object.entries(FLOORS)
+      .filter(
+        ([set, version]) =>
+          !named(all, "Set").some(
+            ({ attributes: { Name, MinVersion } }) => Name === set && MinVersion === version,
+          ),
+      )
+      .map(([set, version]) => `${set} ${version} is not asked for.`),
   (all) => undefinedResources(all).map((id) => `Nothing is called ${id}.`),
   (all) => unusedResources(all).map((id) => `${id} is never used.`),
   (all) => repeated(resources(all).map(idOf)).map((id) => `Two resources are called ${id}.`),

@@ -29,6 +29,12 @@ const WRONG: readonly (readonly [string, string | RegExp, string, string])[] = [
     "The domain https://elsewhere.example is not needed.",
   ],
   ["another host", '<Host Name="Workbook"/>', '<Host Name="Document"/>', "No host is a workbook."],
+  [
+    "functions that cannot say what is wrong",
+    'Name="CustomFunctionsRuntime" MinVersion="1.2"',
+    'Name="CustomFunctionsRuntime" MinVersion="1.1"',
+    "CustomFunctionsRuntime 1.2 is not asked for.",
+  ],
   ["a lower floor", 'MinVersion="1.9"', 'MinVersion="1.7"', "ExcelApi 1.9 is not asked for."],
   [
     "a resource that is not there",

@@ -1,21 +1,28 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { isProblem } from "../../outcome/problem.ts";
 import { renderIcons } from "./icons/render-icons.ts";
 import { DEVELOPMENT_ADDRESS, manifestFor } from "./manifest-for.ts";
 
 /**
- * Puts the manifest, with the address it is served from, and the icons into a folder: `build-addin.ts dist`.
- * ADDIN_URL is a shop's own address; without it the manifest is for the development server.
+ * Puts the manifest, with the address it is served from, and the icons into a folder: `build-addin.ts dist`. The
+ * help addresses in the functions' metadata there follow. ADDIN_URL is a shop's own address; without it everything
+ * is for the development server.
  */
 const folder = process.argv[2] ?? "dist";
 const source = new URL("../../../manifest.xml", import.meta.url);
-const manifest = manifestFor(process.env.ADDIN_URL ?? DEVELOPMENT_ADDRESS, readFileSync(source, "utf8"));
+const address = process.env.ADDIN_URL ?? DEVELOPMENT_ADDRESS;
+const manifest = manifestFor(address, readFileSync(source, "utf8"));
 if (isProblem(manifest)) {
   console.error(manifest.message);
   process.exitCode = 1;
 } else {
   mkdirSync(join(folder, "assets"), { recursive: true });
   writeFileSync(join(folder, "manifest.xml"), manifest);
+  const functions = join(folder, "functions.json");
+  if (existsSync(functions)) {
+    const own = readFileSync(functions, "utf8").replaceAll(DEVELOPMENT_ADDRESS, address.replace(/\/+$/, ""));
+    writeFileSync(functions, own);
+  }
   for (const [name, bytes] of renderIcons()) writeFileSync(join(folder, "assets", name), bytes);
 }
