@@ -1,11 +1,13 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { contentsOfPlan } from "../contents-of-plan.ts";
+import { contentsOfXlsx } from "../hosts/file/contents-of-xlsx.ts";
 import { samplePlan } from "../sheets/sample-plan.ts";
 import { openBrowser } from "./open-browser.ts";
+import { savedFile } from "./page-file.ts";
 import { type ServedPage, servePage } from "./serve-page.ts";
 import { withinEngine } from "./within-engine.ts";
-import { type OpenPage, openWorkbench, typeInto } from "./workbench-page.ts";
+import { clickCell, type OpenPage, openWorkbench, typeInto } from "./workbench-page.ts";
 
 const PATIENCE = 120_000;
 
@@ -55,16 +57,23 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     );
   });
 
-  it("calculates again when a tick is taken away, and draws the chart again", async () => {
-    const before = await picture();
-    const kept = await open.page.evaluate(async () => {
-      const { grid, workbook } = globalThis.workbench;
-      workbook.getSheetByName("Shots & more")!.getRange("A2").setValue({ v: 0, t: 3 });
-      await grid.getFormula().onCalculationResultApplied();
-      return workbook.getSheetByName("Player's comparison")!.getRange("B6").getRawValue();
-    });
-    expect(kept).toBe(4);
-    await expect.poll(picture).not.toBe(before);
+  it("calculates again when a tick is clicked away, draws the chart again, and takes the tick back", async () => {
+    await clickCell(open.page, "Shots & more", "A2");
+    await expect.poll(keptOfFirst).toBe(4);
+    await expect.poll(() => figureIn("Shots & more", "A2")).toBe(false);
+    const picture = await pictureOn("Player's comparison");
+    await clickCell(open.page, "Shots & more", "A2");
+    await expect.poll(keptOfFirst).toBe(5);
+    await expect.poll(() => figureIn("Shots & more", "A2")).toBe(true);
+    expect(picture).toContain("data:image/svg+xml");
+  });
+
+  it("draws a chart again when a figure in it changes", async () => {
+    const before = await pictureOn("Player's comparison");
+    await open.page.evaluate(() =>
+      globalThis.workbench.workbook.getSheetByName("Shots & more")!.getRange("C2").setValue(258),
+    );
+    await expect.poll(() => pictureOn("Player's comparison")).not.toBe(before);
   });
 
   it("takes its sheets away again when a write is stopped", async () => {
@@ -102,25 +111,33 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
       workbook.setActiveRange(sheet.getRange("A1:C2"));
       return host.selection();
     });
-    expect(text).toBe("Keep\tBuild\tCarry (yd)\nFALSE\tA 65 g\t251.2");
+    expect(text).toBe("Keep\tBuild\tCarry (yd)\nTRUE\tA 65 g\t258");
   });
 
-  it("saves the workbook as a file", async () => {
-    const [download] = await Promise.all([
-      open.page.waitForEvent("download"),
-      open.page.getByRole("button", { name: "Save as .xlsx" }).click(),
-    ]);
-    expect(download.suggestedFilename()).toBe("bay-and-bench.xlsx");
+  it("saves a file that holds what the grid holds, charts as charts", async () => {
+    const { name, bytes } = await savedFile(open.page);
+    expect(name).toBe("bay-and-bench.xlsx");
+    const saved = await contentsOfXlsx(bytes);
+    const shown = contentsOfPlan(await open.page.evaluate(() => globalThis.workbench.plan()));
+    expect(withinEngine(saved)).toEqual(withinEngine(shown));
   });
 
   it("leaves its own address never, and its console quiet", () => {
     expect(open.complaints).toEqual([]);
   });
 
-  async function picture(): Promise<string | undefined> {
-    return open.page.evaluate(() => {
-      const sheet = globalThis.workbench.workbook.getSheetByName("Player's comparison")!;
-      return sheet.getImages()[0]?.toBuilder().getSource();
-    });
+  const keptOfFirst = () => figureIn("Player's comparison", "B6");
+
+  async function figureIn(sheet: string, cell: string): Promise<unknown> {
+    const plan = await open.page.evaluate(() => globalThis.workbench.plan());
+    const found = contentsOfPlan(plan).sheets.find(({ name }) => name === sheet);
+    return found?.cells[cell]?.value;
+  }
+
+  async function pictureOn(sheet: string): Promise<string | undefined> {
+    return open.page.evaluate(
+      (name) => globalThis.workbench.workbook.getSheetByName(name)!.getImages()[0]?.toBuilder().getSource(),
+      sheet,
+    );
   }
 });

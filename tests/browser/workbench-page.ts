@@ -15,6 +15,9 @@ declare global {
   var workbench: Workbench;
 }
 
+/** Where the cells are drawn; the formula bar has canvases of its own. */
+const SHEET = "canvas[id^=univer-sheet-main-canvas]";
+
 export interface OpenPage {
   readonly page: Page;
   /** Errors on the console or uncaught, and requests that left the page's own address. */
@@ -35,7 +38,7 @@ export async function openWorkbench(browser: Browser, address: string): Promise<
   });
   await page.goto(address);
   await page.waitForFunction(() => globalThis.workbench !== undefined);
-  await page.locator("canvas").first().waitFor();
+  await page.locator(SHEET).waitFor();
   return { page, complaints };
 }
 
@@ -45,7 +48,7 @@ export async function typeInto(page: Page, cell: string, text: string): Promise<
     const { workbook } = globalThis.workbench;
     workbook.setActiveRange(workbook.getActiveSheet().getRange(name));
   }, cell);
-  await page.locator("canvas").first().focus();
+  await page.locator(SHEET).focus();
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
   return rawValue(page, cell);
@@ -58,4 +61,20 @@ export async function rawValue(page: Page, cell: string): Promise<unknown> {
     await grid.getFormula().onCalculationResultApplied();
     return workbook.getActiveSheet().getRange(name).getRawValue();
   }, cell);
+}
+
+/** Clicks into the middle of a cell, as a user does, having turned to its sheet. */
+export async function clickCell(page: Page, sheet: string, cell: string): Promise<void> {
+  const { x, y, width, height } = await page.evaluate(
+    ([sheetName, name]) => {
+      const found = globalThis.workbench.workbook.getSheetByName(sheetName!)!.activate();
+      const { x, y, width, height } = found.getRange(name!).getCellRect();
+      return { x, y, width, height };
+    },
+    [sheet, cell],
+  );
+  const canvas = await page.locator(SHEET).boundingBox();
+  // The grid turns to another sheet in its own time, and takes two quick clicks for a double one.
+  await page.waitForTimeout(600);
+  await page.mouse.click(canvas!.x + x + width / 2, canvas!.y + y + height / 2);
 }

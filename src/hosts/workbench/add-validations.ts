@@ -5,8 +5,10 @@ import { gridRange } from "./grid-range.ts";
 /** Tick boxes, lists and bounds. */
 export function addValidations(grid: Grid, sheet: Sheet, plan: SheetPlan): void {
   const at = (area: Area) => sheet.getRange(gridRange(area));
-  for (const area of plan.ticks)
-    at(area).setDataValidation(grid.newDataValidation().requireCheckbox().build());
+  for (const area of plan.ticks) {
+    // The two words make a click write TRUE or FALSE; without them it writes 1 or 0, which formulas tell apart.
+    at(area).setDataValidation(grid.newDataValidation().requireCheckbox("TRUE", "FALSE").build());
+  }
   for (const rule of plan.validations) {
     const begun = grid.newDataValidation();
     const bound =
