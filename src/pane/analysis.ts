@@ -3,5 +3,6 @@
  * been pasted nobody needs it, and in the spreadsheet the custom functions wait behind the same script.
  */
 
+export { comparisonWorkbook } from "../sheets/comparison-workbook.ts";
 export { Findings } from "./findings.tsx";
 export { verdictBrief } from "./verdict-brief.ts";

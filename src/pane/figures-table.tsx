@@ -14,45 +14,50 @@ interface FiguresTableProps {
 /** Each metric's mean and spread, builds side by side; wide tables scroll in their own frame. */
 export function FiguresTable({ session, comparison, figures }: FiguresTableProps) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard
-    <section class="wide" tabIndex={0} aria-label="Figures by build">
-      <table class="figures">
-        <caption>Average of the counted shots, and under it how far single shots spread around it</caption>
-        <thead>
-          <tr>
-            <th scope="col">Figure</th>
-            {comparison.builds.map((build, place) => (
-              <th key={build.name} scope="col">
-                <Sign place={place} /> {build.name}
-                <small>
-                  {build.kept} of {build.shots}
-                </small>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {orderedMetrics(session.table.values.keys()).map((metric) => {
-            const display = displayOf(metric.key, session.units, figures);
-            return (
-              <tr key={metric.key}>
-                <th scope="row" title={metric.meaning}>
-                  {display.unit ? `${metric.label}, ${display.unit}` : metric.label}
+    <>
+      <p class="quiet">
+        Averages of the counted shots, and under each how far single shots spread around it (one standard
+        deviation: about two shots in three lie within it).
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
+      <section class="wide" tabIndex={0} aria-label="Figures by build">
+        <table class="figures">
+          <thead>
+            <tr>
+              <th scope="col">Figure</th>
+              {comparison.builds.map((build, place) => (
+                <th key={build.name} scope="col">
+                  <Sign place={place} /> {build.name}
+                  <small>
+                    {build.kept} of {build.shots}
+                  </small>
                 </th>
-                {comparison.builds.map((build) => {
-                  const found = build.metrics.get(metric.key);
-                  return (
-                    <td key={build.name}>
-                      {found ? display.plain(found.mean) : "\u2013"}
-                      {found && found.sd !== null && <small>±{display.plain(found.sd)}</small>}
-                    </td>
-                  );
-                })}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </section>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {orderedMetrics(session.table.values.keys()).map((metric) => {
+              const display = displayOf(metric.key, session.units, figures);
+              return (
+                <tr key={metric.key}>
+                  <th scope="row" title={metric.meaning}>
+                    {display.unit ? `${metric.label},\u00a0${display.unit}` : metric.label}
+                  </th>
+                  {comparison.builds.map((build) => {
+                    const found = build.metrics.get(metric.key);
+                    return (
+                      <td key={build.name}>
+                        {found ? display.plain(found.mean) : "\u2013"}
+                        {found && found.sd !== null && <small>±{display.plain(found.sd)}</small>}
+                      </td>
+                    );
+                  })}
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
+    </>
   );
 }

@@ -43,7 +43,7 @@ async function carryOut(
   try {
     const taken = await host.taken();
     if (isProblem(taken)) return { is: "failed", message: taken.message };
-    const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
+    const { comparisonWorkbook } = await import("./analysis.ts");
     const written = await host.write(comparisonWorkbook(session, taken, moment()), { signal, progress });
     if (isProblem(written)) return { is: "failed", message: written.message };
     return { is: "done", ...written };
