@@ -29,6 +29,9 @@ const E5 = -17253 / 339200;
 const E6 = 22 / 525;
 const E7 = -1 / 40;
 
+/** What an error of 1 rpm counts as, m/s: enough that spin is followed where nothing else asks for short steps. */
+const SPIN_WEIGHT = 1e-3;
+
 /**
  * One step of the embedded Runge-Kutta pair of orders 5 and 4 with seven stages, the last of which is the first of the
  * next step. Source: J. R. Dormand and P. J. Prince, "A family of embedded Runge-Kutta formulae", Journal of
@@ -44,7 +47,7 @@ export class DormandPrinceStep {
 
   /**
    * Steps `h` seconds on from the knot at d[from] and writes the next knot behind it. Answers the error of the step in
-   * metres or metres a second, whichever is more.
+   * metres, metres a second or 1000 rpm, whichever is most.
    */
   take(forces: Forces, d: Float64Array, from: number, h: number): number {
     const s = this.state;
@@ -145,6 +148,7 @@ export class DormandPrinceStep {
         Math.abs(E1 * v1y + E3 * v3y + E4 * v4y + E5 * v5y + E6 * v6y + E7 * v7y),
         Math.abs(E1 * k1z + E3 * k3z + E4 * k4z + E5 * k5z + E6 * k6z + E7 * d[to + 10]!),
         Math.abs(E1 * v1z + E3 * v3z + E4 * v4z + E5 * v5z + E6 * v6z + E7 * v7z),
+        Math.abs(E1 * k1w + E3 * k3w + E4 * k4w + E5 * k5w + E6 * k6w + E7 * d[to + 11]!) * SPIN_WEIGHT,
       )
     );
   }

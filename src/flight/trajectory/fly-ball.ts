@@ -83,7 +83,7 @@ export function flyBall(strike: Strike, air: Air, options: FlightOptions = {}): 
     landingAngle: (Math.atan2(-vy, level) * 180) / Math.PI,
     time: from + part * (knots.data[(last + 1) * STRIDE]! - from),
     landingSpeed: Math.sqrt(level * level + vy * vy),
-    landingSpin: spinBetween(knots, last, part),
+    landingSpin: Math.max(0, spinBetween(knots, last, part)),
     outsideShare,
     outside: outsideShare > 0,
   };

@@ -38,7 +38,8 @@ export class Forces {
     const ux = state[from]! - this.windAlong;
     const uy = state[from + 1]!;
     const uz = state[from + 2]! - this.windAcross;
-    const spin = state[from + 3]!;
+    // A trial step that is too long may put the spin below 0, where the coefficients have no value.
+    const spin = Math.max(0, state[from + 3]!);
     const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
     const crossX = this.axisY * uz - this.axisZ * uy;
     const crossY = this.axisZ * ux - this.axisX * uz;

@@ -40,8 +40,8 @@ export function integrate(
     if (h > left) h = left;
     const error = step.take(forces, knots.data, from, h) / tolerance;
     const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
-    if (error > 1 && h > 1e-7) {
-      h *= Math.max(0.2, factor);
+    if (!(error <= 1) && h > 1e-7) {
+      h *= error > 1 ? Math.max(0.2, factor) : 0.2;
       refused = true;
       continue;
     }

@@ -63,3 +63,14 @@ test("without air a ball flies the parabola of the textbook, also to a raised gr
   const fall = Math.sqrt((2 * (range / 4 - 10)) / 9.80665);
   expect(raised.time).toBeCloseTo(flat.time / 2 + fall, 8);
 });
+
+test("steps too long for the spin never make a flight of nothing", () => {
+  // Nothing but gravity acts, so that steps grow to where a trial step would turn the spin backwards.
+  for (const tolerance of [1e-9, 1e-5, 1e-1, 10]) {
+    const empty = { density: 0, viscosity: 1.8e-5 };
+    const flight = figure(flyBall({ speed: 100, launch: 80, spin: 1500 }, empty, { tolerance, decay: 2e-3 }));
+    expect(flight.carry).toBeCloseTo((100 ** 2 * Math.sin((160 * Math.PI) / 180)) / 9.80665, 6);
+    expect(flight.landingSpin).toBeGreaterThanOrEqual(0);
+    expect(flight.landingSpin).toBeLessThan(1);
+  }
+});
