@@ -34,7 +34,7 @@ export const DEMO_TEXT = [
 ].join("\n");
 
 export const DEMO_FACTS: SessionFacts = {
-  title: "Iron fitting (invented demo)",
+  title: "7-iron fitting (invented demo)",
   player: "Rowan Tilsley (invented)",
   date: "2026-11-25",
   place: "Harrow Lane workshop, bay 2 (invented)",

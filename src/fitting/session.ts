@@ -1,6 +1,8 @@
 import type { ShotTable } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 import { type BuildSpec, specFromName } from "./build-spec.ts";
+import { clubKindIn } from "./club-kind.ts";
+import { type TargetWindows, usualWindows } from "./target-windows.ts";
 
 /**
  * What a fitting wants most of a build.
@@ -28,6 +30,8 @@ export interface Session {
   /** Name of the build that the others are held against: mostly what the player plays now. */
   readonly baseline: string;
   readonly goal: Goal;
+  /** What the flight should be; the trade's usual windows until the fitter changes them. */
+  readonly windows: TargetWindows;
   readonly units: UnitSet;
 }
 
@@ -49,6 +53,7 @@ export function sessionOf(table: ShotTable, facts: SessionFacts = {}): Session {
     builds,
     baseline: (baseline ?? builds[0])?.name ?? "",
     goal: facts.goal ?? "overall",
+    windows: { ...windowsFor(table, facts.title ?? ""), ...facts.windows },
     units: facts.units ?? "us",
   };
 }
@@ -56,4 +61,12 @@ export function sessionOf(table: ShotTable, facts: SessionFacts = {}): Session {
 /** Names of the builds in a table, in the order in which they were first hit. */
 export function buildNames(table: ShotTable): string[] {
   return [...new Set(table.build)];
+}
+
+/** The usual windows for the club that a table is about, at the median club speed of its shots. */
+function windowsFor(table: ShotTable, title: string): TargetWindows {
+  const speeds = (table.values.get("clubSpeed") ?? new Float64Array())
+    .filter((value) => !Number.isNaN(value))
+    .sort();
+  return usualWindows(clubKindIn(table, title).kind, speeds[Math.floor(speeds.length / 2)] ?? Number.NaN);
 }

@@ -9,6 +9,8 @@ export interface Normals {
 /** Points per standard deviation of the narrowest; at two the rule is exact to about 1e-8 for normal shapes. */
 const DENSITY = 2;
 const REACH = 6.5;
+/** More are never needed by groups of shots; only so that no input makes the page wait. */
+const MOST_PANELS = 2000;
 
 /**
  * For each of several independent normal means the chance that it is the highest, by the trapezoid rule, which is
@@ -25,7 +27,7 @@ export function bestOfNormals({ centre, sd }: Normals): number[] {
     high = Math.max(high, centre[i]! + REACH * sd[i]!);
     narrowest = Math.min(narrowest, sd[i]!);
   }
-  const points = Math.ceil(((high - low) / narrowest) * DENSITY) + 1;
+  const points = Math.min(5 * MOST_PANELS, Math.ceil(((high - low) / narrowest) * DENSITY) + 1);
   const step = (high - low) / (points - 1);
   const chances = new Array<number>(k).fill(0);
   const below = new Float64Array(k);
@@ -49,13 +51,15 @@ export function nearestOfNormals({ centre, sd }: Normals, target: number): numbe
   const far = centre.map((mean) => Math.abs(mean - target));
   const high = Math.min(...far.map((distance, i) => distance + REACH * sd[i]!));
   const narrowest = Math.min(...sd);
-  const panels = Math.max(4, Math.ceil((high / narrowest) * 0.8));
-  const width = high / panels;
+  // Nearer than this to the target none lies.
+  const low = Math.max(0, Math.min(...far.map((distance, i) => distance - REACH * sd[i]!)));
+  const panels = Math.min(MOST_PANELS, Math.max(4, Math.ceil(((high - low) / narrowest) * 0.8)));
+  const width = (high - low) / panels;
   const chances = new Array<number>(k).fill(0);
   for (let p = 0; p < panels; p++) {
     for (let q = 0; q < GAUSS.length; q++) {
       const { at, weight } = GAUSS[q]!;
-      const r = (p + at) * width;
+      const r = low + (p + at) * width;
       const beyond = far.map(
         (d, i) => 0.5 * (erfc((r - d) / (sd[i]! * Math.SQRT2)) + erfc((r + d) / (sd[i]! * Math.SQRT2))),
       );

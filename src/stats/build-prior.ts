@@ -1,12 +1,12 @@
 /**
- * What is supposed of builds before the first ball: in one session of five they differ in nothing but name, in the
+ * What is supposed of builds before the first ball: in one session of twenty they differ in nothing but name, in the
  * others their true means lie about a common one with a spread that is half-t with four degrees of freedom and this
  * scale, counted in spreads of single shots. Small differences are common and large ones rare, which is what keeps a lucky group of
  * three from being taken for proof. Common practice in kind (Gelman 2006, Bayesian Analysis 1, 515-534, on
  * half-normal and half-t scales); the two figures are ours, and `npm run bench -- decide` shows how verdicts fare
  * when the truth is otherwise.
  */
-export const NO_DIFFERENCE = 0.2;
+export const NO_DIFFERENCE = 0.05;
 export const TYPICAL_DIFFERENCE = 0.8;
 
 /** A value of the ratio of the two spreads and how much of the prior it stands for. */

@@ -35,7 +35,6 @@ export { type WelchAnova, welchAnova } from "./welch-anova.ts";
 
 export { bechhoferFactor, bechhoferShots } from "./bechhofer-shots.ts";
 export { chanceBest, type Goal, type GroupMean } from "./chance-best.ts";
-export { leaningChanceBest } from "./leaning-chance-best.ts";
 export { powerOfTwo, shotsNeeded } from "./shots-needed.ts";
 
 // Groups on the ground.

@@ -1,38 +1,140 @@
-import { expect, test } from "vitest";
-import { chanceBest, type Goal, type GroupMean, tUpperTail } from "../../src/stats/index.ts";
-import { expectClose } from "./expect-close.ts";
+import { describe, expect, it } from "vitest";
+import { NO_DIFFERENCE, PRIOR_NODES } from "../../src/stats/build-prior.ts";
+import { chanceBest, type Goal, type GroupMean, seededRandom } from "../../src/stats/index.ts";
 
-const five: GroupMean[] = [
-  { n: 5, mean: 250, sd: 6 },
-  { n: 6, mean: 254, sd: 5 },
-  { n: 4, mean: 248, sd: 7 },
-  { n: 7, mean: 255, sd: 6 },
-  { n: 5, mean: 252, sd: 5 },
-];
-const sumOf = (chances: number[]) => chances.reduce((sum, chance) => sum + chance, 0);
-
-// Drawn with numpy 2.4.6: means as shifted, scaled t with the pooled or the own spread, the best of each draw
-// counted. Separate: default_rng(1), ten million draws; pooled: default_rng(2), thirty million.
-const drawn: [Goal, "pooled" | "separate", number, number[]][] = [
-  ["high", "pooled", 3e7, [0.02929313333, 0.31877473333, 0.01058076667, 0.53066553333, 0.11068583333]],
-  ["low", "pooled", 3e7, [0.26005006667, 0.0177838, 0.62972133333, 0.0059067, 0.0865381]],
-  [252, "pooled", 3e7, [0.2191983, 0.2291521, 0.09940013333, 0.1421167, 0.31013276667]],
-  ["high", "separate", 1e7, [0.0554873, 0.2908016, 0.0574127, 0.4885679, 0.1077305]],
-  ["low", "separate", 1e7, [0.2841116, 0.024812, 0.5767738, 0.0156299, 0.0986727]],
-  [252, "separate", 1e7, [0.1979472, 0.2281107, 0.0952715, 0.1402311, 0.3384395]],
+const four: GroupMean[] = [
+  { n: 3, mean: 158.5, sd: 5.4 },
+  { n: 6, mean: 162.7, sd: 3.9 },
+  { n: 5, mean: 160.3, sd: 3.5 },
+  { n: 6, mean: 156.1, sd: 4.2 },
 ];
 
-test.each(drawn)("the chance of %s with %s spread agrees with %d draws", (goal, spread, draws, counted) => {
-  const found = chanceBest(five, goal, spread) as number[];
-  counted.forEach((share, i) => {
-    const error = Math.sqrt((share * (1 - share)) / draws);
-    expect(Math.abs(found[i]! - share)).toBeLessThan(4 * error);
+const RATIOS = [{ ratio: 0, weight: NO_DIFFERENCE }, ...PRIOR_NODES];
+
+/** Which of the true means wins, for one draw of them. */
+function winner(means: readonly number[], goal: Goal): number {
+  const worth = means.map((mean) =>
+    goal === "high" ? mean : goal === "low" ? -mean : -Math.abs(mean - goal),
+  );
+  return worth.indexOf(Math.max(...worth));
+}
+
+/**
+ * The pooled model drawn at random, step by step as it is told: a ratio of spreads by its posterior weight (Box and
+ * Tiao 1973, section 5.2), the shared variance as a sum of squares over chi-square, the common mean, then the means.
+ */
+function drawPooled(groups: readonly GroupMean[], goal: Goal, draws: number): number[] {
+  const random = seededRandom(20);
+  const within = groups.reduce((sum, { n, sd }) => sum + (n > 1 ? (n - 1) * sd! ** 2 : 0), 0);
+  const df = groups.reduce((sum, { n }) => sum + n - 1, 0) + groups.length - 1;
+  const fits = RATIOS.map(({ ratio, weight }) => {
+    const variances = groups.map(({ n }) => ratio ** 2 + 1 / n);
+    const precision = variances.reduce((sum, v) => sum + 1 / v, 0);
+    const common = groups.reduce((sum, { mean }, i) => sum + mean / variances[i]!, 0) / precision;
+    const squares =
+      within + groups.reduce((sum, { mean }, i) => sum + (mean - common) ** 2 / variances[i]!, 0);
+    const height = variances.reduce((h, v) => h / Math.sqrt(v), 1) / Math.sqrt(precision);
+    return { ratio, precision, common, squares, height: weight * height * (squares / within) ** (-df / 2) };
   });
-});
+  const all = fits.reduce((sum, { height }) => sum + height, 0);
+  const counts = groups.map(() => 0);
+  for (const { ratio, precision, common, squares, height } of fits) {
+    const share = Math.round((draws * height) / all);
+    if (ratio === 0) {
+      for (let i = 0; i < counts.length; i++) counts[i]! += share / counts.length;
+      continue;
+    }
+    const lean = groups.map(({ n }) => ratio ** 2 / (ratio ** 2 + 1 / n));
+    for (let d = 0; d < share; d++) {
+      // Chi-square with an even number of degrees of freedom is twice a sum of exponentials.
+      let product = 1;
+      for (let j = 1; j < df; j += 2) product *= 1 - random.uniform();
+      const chi = -2 * Math.log(product) + (df % 2 === 1 ? random.normal() ** 2 : 0);
+      const spread = Math.sqrt(squares / chi);
+      const middle = common + (random.normal() * spread) / Math.sqrt(precision);
+      const means = groups.map(
+        ({ n, mean }, i) =>
+          lean[i]! * mean + (1 - lean[i]!) * middle + random.normal() * spread * Math.sqrt(lean[i]! / n),
+      );
+      counts[winner(means, goal)]! += 1;
+    }
+  }
+  const total = counts.reduce((a, b) => a + b, 0);
+  return counts.map((count) => count / total);
+}
 
-test("the chances sum to one, alike or far apart, with few values or many", () => {
+/** The separate model by importance: means drawn from the prior, each draw weighed by how well it fits. */
+function weighSeparate(groups: readonly GroupMean[], goal: Goal, draws: number) {
+  const random = seededRandom(21);
+  const df = groups.reduce((sum, { n }) => sum + n - 1, 0);
+  const typical = Math.sqrt(groups.reduce((sum, { n, sd }) => sum + (n - 1) * sd! ** 2, 0) / df);
+  const cumulative = RATIOS.map(
+    (
+      (sum) =>
+      ({ weight }) =>
+        (sum += weight)
+    )(0),
+  );
+  const sums = groups.map(() => 0);
+  let total = 0;
+  let squares = 0;
+  for (let d = 0; d < draws; d++) {
+    const place = random.uniform() * cumulative.at(-1)!;
+    const { ratio } = RATIOS[cumulative.findIndex((sum) => place < sum)]!;
+    const common = 159.4 + 40 * (random.uniform() - 0.5);
+    const means = groups.map(() => common + ratio * typical * random.normal());
+    let weight = 1;
+    groups.forEach(({ n, mean, sd }, i) => {
+      weight *= (1 + (n * (means[i]! - mean) ** 2) / sd! ** 2 / (n - 1)) ** (-n / 2);
+    });
+    total += weight;
+    squares += weight * weight;
+    if (ratio === 0)
+      groups.forEach((_, i) => {
+        sums[i]! += weight / groups.length;
+      });
+    else sums[winner(means, goal)]! += weight;
+  }
+  return { shares: sums.map((sum) => sum / total), effective: total ** 2 / squares };
+}
+
+describe("chanceBest(groups, goal, spread)", () => {
+  it("agrees with ten million draws of the pooled model within Monte Carlo error", () => {
+    const draws = 1e7;
+    const counted = drawPooled(four, "high", draws);
+    const found = chanceBest(four, "high", "pooled") as number[];
+    counted.forEach((share, i) => {
+      expect(Math.abs(found[i]! - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / draws));
+    });
+  }, 120_000);
+
+  it.each<[Goal]>([["low"], [160]])(
+    "agrees with a million draws of the pooled model for the goal %s",
+    (goal) => {
+      const counted = drawPooled(four, goal, 1e6);
+      const found = chanceBest(four, goal, "pooled") as number[];
+      counted.forEach((share, i) => {
+        expect(Math.abs(found[i]! - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / 1e6));
+      });
+    },
+    60_000,
+  );
+
+  it.each<[Goal]>([["high"], [160]])(
+    "agrees with weighed draws of the separate model for the goal %s",
+    (goal) => {
+      const { shares, effective } = weighSeparate(four, goal, 2e6);
+      expect(effective).toBeGreaterThan(5000);
+      const found = chanceBest(four, goal, "separate") as number[];
+      shares.forEach((share, i) => {
+        expect(Math.abs(found[i]! - share)).toBeLessThan(4.5 * Math.sqrt((share * (1 - share)) / effective));
+      });
+    },
+    60_000,
+  );
+
   const sets: GroupMean[][] = [
-    five,
+    four,
     [
       { n: 2, mean: 0, sd: 0.001 },
       { n: 2, mean: 10000, sd: 10 },
@@ -42,75 +144,95 @@ test("the chances sum to one, alike or far apart, with few values or many", () =
       { n: 1000, mean: 250, sd: 6 },
       { n: 3, mean: 251, sd: 6 },
     ],
+    [
+      { n: 4, mean: 1e-200, sd: 1e-201 },
+      { n: 4, mean: 3e-200, sd: 1e-201 },
+    ],
   ];
-  for (const groups of sets) {
-    for (const goal of ["high", "low", 240] as const) {
-      for (const spread of ["pooled", "separate"] as const) {
-        expect(Math.abs(sumOf(chanceBest(groups, goal, spread) as number[]) - 1)).toBeLessThan(1e-9);
+  it("sums to one within 1e-9, alike or far apart, with few values or many", () => {
+    for (const groups of sets) {
+      for (const goal of ["high", "low", 240] as const) {
+        for (const spread of ["pooled", "separate"] as const) {
+          const chances = chanceBest(groups, goal, spread) as number[];
+          expect(Math.abs(chances.reduce((a, b) => a + b, 0) - 1)).toBeLessThan(1e-9);
+          for (const chance of chances) expect(chance).toBeGreaterThanOrEqual(0);
+        }
       }
     }
-  }
-});
+  });
 
-// Box and Tiao 1973: the difference of two means is a shifted, scaled t.
-test("between two groups with a common spread the chance is a tail of Student's t", () => {
-  const two = [
-    { n: 4, mean: 250, sd: 6 },
-    { n: 6, mean: 254, sd: 5 },
-  ];
-  const pooled = Math.sqrt((3 * 36 + 5 * 25) / 8);
-  const t = 4 / (pooled * Math.sqrt(1 / 4 + 1 / 6));
-  const found = chanceBest(two, "high", "pooled") as number[];
-  expectClose(found[0], tUpperTail(t, 8), 1e-11);
-});
-
-// Sheppard's orthant probability, 1/4 + arcsin(rho) / (2 pi), holds for the multivariate t about equal means.
-test("among three equal means of unequal size the chances are Sheppard's", () => {
-  const sizes = [3, 9, 5];
-  const found = chanceBest(
-    sizes.map((n) => ({ n, mean: 1, sd: 2 })),
-    "high",
-    "pooled",
-  ) as number[];
-  const [a, b, c] = sizes.map((n) => 1 / n) as [number, number, number];
-  const rho = a / Math.sqrt((a + b) * (a + c));
-  expectClose(found[0], 0.25 + Math.asin(rho) / (2 * Math.PI), 1e-11);
-});
-
-test("identical groups have equal chances whatever the goal", () => {
-  const same = Array.from({ length: 4 }, () => ({ n: 3, mean: 250, sd: 6 }));
-  for (const goal of ["high", "low", 240, 250] as const) {
+  it("gives identical groups equal chances", () => {
     for (const spread of ["pooled", "separate"] as const) {
-      for (const chance of chanceBest(same, goal, spread) as number[]) expectClose(chance, 0.25, 1e-11);
+      const chances = chanceBest([four[1]!, four[1]!, four[1]!], "high", spread) as number[];
+      for (const chance of chances) expect(chance).toBeCloseTo(1 / 3, 12);
     }
-  }
-});
-
-test("the lowest is the highest with signs turned, and a far target is the same as low or high", () => {
-  const turned = five.map((group) => ({ ...group, mean: -group.mean }));
-  expect(chanceBest(five, "low", "separate")).toEqual(chanceBest(turned, "high", "separate"));
-  const near = chanceBest(five, 300, "pooled") as number[];
-  (chanceBest(five, "high", "pooled") as number[]).forEach((chance, i) => {
-    expect(near[i]).toBeCloseTo(chance, 9);
   });
-});
 
-test("a single value takes part with a pooled spread and not with its own", () => {
-  const groups = [
-    { n: 1, mean: 255, sd: null },
-    { n: 4, mean: 250, sd: 5 },
-  ];
-  expect((chanceBest(groups, "high", "pooled") as number[])[0]).toBeGreaterThan(0.5);
-  expect(chanceBest(groups, "high", "separate")).toMatchObject({ kind: "unavailable" });
-  expect(chanceBest([groups[0]!, groups[0]!], "high", "pooled")).toMatchObject({ kind: "unavailable" });
-});
-
-test("one group is the best there is, none is a sentence, and odd figures are refused by place", () => {
-  expect(chanceBest([five[0]!], "high", "pooled")).toEqual([1]);
-  expect(chanceBest([], "high", "pooled")).toMatchObject({ kind: "unavailable" });
-  expect(chanceBest([five[0]!, { n: 3, mean: Number.NaN, sd: 1 }], "high", "pooled")).toMatchObject({
-    kind: "invalid",
-    message: expect.stringContaining("Group 2"),
+  it("mirrors: the lowest of negated means has the chances of the highest", () => {
+    const mirrored = four.map((group) => ({ ...group, mean: -group.mean }));
+    for (const spread of ["pooled", "separate"] as const) {
+      const [a, b] = [chanceBest(four, "high", spread), chanceBest(mirrored, "low", spread)] as [
+        number[],
+        number[],
+      ];
+      a.forEach((chance, i) => {
+        expect(b[i]).toBeCloseTo(chance, 10);
+      });
+    }
   });
-  expect(chanceBest(five, Number.NaN, "pooled")).toMatchObject({ kind: "invalid" });
+
+  it("is all but sure of groups that lie many spreads apart", () => {
+    const apart = [
+      { n: 10, mean: 100, sd: 1 },
+      { n: 10, mean: 200, sd: 1 },
+    ];
+    for (const spread of ["pooled", "separate"] as const) {
+      expect((chanceBest(apart, "high", spread) as number[])[1]).toBeGreaterThan(0.999999);
+    }
+  });
+
+  it("is surer with more shots of the same averages and spreads", () => {
+    const of = (n: number) =>
+      (
+        chanceBest(
+          [
+            { n, mean: 162, sd: 4 },
+            { n, mean: 160, sd: 4 },
+          ],
+          "high",
+          "pooled",
+        ) as number[]
+      )[0]!;
+    expect(of(3)).toBeLessThan(of(6));
+    expect(of(6)).toBeLessThan(of(30));
+  });
+
+  it("says when nothing tells how far values spread", () => {
+    expect(
+      chanceBest(
+        [
+          { n: 1, mean: 1, sd: null },
+          { n: 1, mean: 2, sd: null },
+        ],
+        "high",
+        "pooled",
+      ),
+    ).toMatchObject({
+      kind: "unavailable",
+    });
+    expect(
+      chanceBest(
+        [
+          { n: 2, mean: 1, sd: 0 },
+          { n: 3, mean: 2, sd: 1 },
+        ],
+        "high",
+        "separate",
+      ),
+    ).toMatchObject({
+      kind: "unavailable",
+    });
+    expect(chanceBest([], "high", "pooled")).toMatchObject({ kind: "unavailable" });
+    expect(chanceBest([{ n: 0, mean: 1, sd: 1 }], "high", "pooled")).toMatchObject({ kind: "invalid" });
+  });
 });

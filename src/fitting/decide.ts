@@ -1,0 +1,66 @@
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { type BuildChance, type GoalChances, goalChances } from "./chances.ts";
+import { goalScores } from "./goal-scores.ts";
+import type { Goal, Session } from "./session.ts";
+import { shotsToSettle } from "./shots-to-settle.ts";
+
+/** How sure a choice is. */
+export type Verdict = "clear" | "leaning" | "too close to call";
+
+/** Chances from which a choice counts as clear and as leaning. */
+export const CLEAR = 0.95;
+export const LEANING = 0.75;
+
+/** With no more shots than this, builds whose shots overlap are never called clear, whatever the sums say. */
+const FEW_SHOTS = 3;
+
+/** Which build suits, and how sure that is. */
+export interface Decision {
+  readonly goal: Goal;
+  readonly verdict: Verdict;
+  readonly best: BuildChance;
+  readonly runnerUp: BuildChance;
+  readonly chances: GoalChances;
+  /** More shots of the best and of the runner-up, each, that would most likely settle it; null: too many to hit. */
+  readonly shotsToTell: number | null;
+}
+
+/**
+ * Chooses the build that most likely serves the goal best. `clear` asks for a chance of 95 in 100 and, where only
+ * three shots were hit, for shots that do not overlap; `leaning` for 75 in 100.
+ */
+export function decide(session: Session, goal: Goal = session.goal): Outcome<Decision> {
+  const chances = goalChances(session, goal);
+  if (isProblem(chances)) return chances;
+  const [best, runnerUp] = [...chances.builds].sort((a, b) => b.chance - a.chance) as [
+    BuildChance,
+    BuildChance,
+  ];
+  const verdict = verdictOf(session, goal, best, runnerUp);
+  return {
+    goal,
+    verdict,
+    best,
+    runnerUp,
+    chances,
+    shotsToTell: verdict === "clear" ? 0 : shotsToSettle(best, runnerUp, chances, CLEAR),
+  };
+}
+
+function verdictOf(session: Session, goal: Goal, best: BuildChance, runnerUp: BuildChance): Verdict {
+  if (best.chance < LEANING) return "too close to call";
+  if (best.chance < CLEAR) return "leaning";
+  const few = Math.min(best.n, runnerUp.n) <= FEW_SHOTS;
+  return few && overlap(session, goal, best.build, runnerUp.build) ? "leaning" : "clear";
+}
+
+/** Whether some shot of the one is no better than some shot of the other. */
+function overlap(session: Session, goal: Goal, best: string, other: string): boolean {
+  const scores = goalScores(session, goal);
+  if (isProblem(scores)) return true;
+  const [a, b] = [best, other].map(
+    (name) => scores.byBuild[session.builds.findIndex((build) => build.name === name)]!,
+  );
+  const sign = scores.better === "high" ? 1 : -1;
+  return Math.min(...a!.map((score) => sign * score)) <= Math.max(...b!.map((score) => sign * score));
+}

@@ -1,0 +1,122 @@
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import type { MetricKey } from "../shots/metrics.ts";
+import { buildGroup } from "./build-group.ts";
+import { type Comparison, compareBuilds } from "./compare-builds.ts";
+import type { Decision } from "./decide.ts";
+import { shownFigure } from "./plain-sentences.ts";
+import type { Goal, Session } from "./session.ts";
+
+/** The verdict as a player is told it. No sentence names a probability test. */
+export interface VerdictWords {
+  /** "Clear: 105 g mid-launch suits best overall." */
+  readonly headline: string;
+  /** Why, with the two or three figures behind it. */
+  readonly reasons: readonly string[];
+  /** What the choice costs against the runner-up; empty where it costs nothing that shows. */
+  readonly costs: readonly string[];
+  /** What to hit to be surer. */
+  readonly next: string;
+}
+
+const GOAL_WORDS: Readonly<Record<Goal, string>> = {
+  carry: "for the longest carry",
+  tight: "for the tightest group",
+  window: "for flight in the target windows",
+  overall: "for distance, line and flight together",
+};
+
+/** Says a decision in words, or why there is none yet. */
+export function verdictWords(session: Session, decision: Outcome<Decision>): VerdictWords {
+  if (isProblem(decision)) {
+    return { headline: "No verdict yet", reasons: [decision.message], costs: [], next: "" };
+  }
+  const comparison = compareBuilds(session);
+  return {
+    headline: headline(decision),
+    reasons: reasons(session, decision, comparison),
+    costs: costs(session, decision, comparison),
+    next: nextWords(decision),
+  };
+}
+
+function headline({ verdict, best, runnerUp, goal }: Decision): string {
+  const purpose = GOAL_WORDS[goal];
+  if (verdict === "clear") return `Clear: ${best.build} suits this player best ${purpose}.`;
+  if (verdict === "leaning") return `Leaning to ${best.build} ${purpose}; not proved yet.`;
+  return `Too close to call between ${best.build} and ${runnerUp.build} ${purpose}.`;
+}
+
+function reasons(session: Session, { best, runnerUp, chances }: Decision, comparison: Comparison): string[] {
+  const of = chances.builds.length === 2 ? "the two" : `the ${chances.builds.length}`;
+  const lines = [
+    `On these shots ${best.build} has about ${outOfHundred(best.chance)} chances in 100 of being the best of ${of}; ${runnerUp.build} has ${outOfHundred(runnerUp.chance)}.`,
+  ];
+  const other = session.baseline === best.build ? runnerUp.build : session.baseline;
+  const compared = (key: MetricKey, what: string) => {
+    const [mine, theirs] = [best.build, other].map((name) => metricsOf(comparison, name)?.get(key)?.mean);
+    if (mine === undefined || theirs === undefined) return;
+    lines.push(
+      `${what}: ${shownFigure(mine, key, session.units)} on average, against ${shownFigure(theirs, key, session.units)} with ${other}.`,
+    );
+  };
+  compared("carry", "Carry");
+  const [mine, theirs] = [best.build, other].map((name) => buildGroup(session, name));
+  if (mine?.halfRadius != null && theirs?.halfRadius != null) {
+    lines.push(
+      `Half of its shots land within ${shownFigure(mine.halfRadius, "offline", session.units)} of the middle of its group, against ${shownFigure(theirs.halfRadius, "offline", session.units)} with ${other}.`,
+    );
+  }
+  return lines;
+}
+
+/** Chances are known to a few in a hundred at best, and nothing is ever certain. */
+export function outOfHundred(chance: number): string {
+  const rounded = Math.round(chance * 100);
+  if (rounded >= 99) return "99 or more";
+  return rounded < 1 ? "fewer than 1" : String(rounded);
+}
+
+/** What a lower figure of a metric takes from the player. */
+const LOSSES: readonly { readonly key: MetricKey; readonly less: string }[] = [
+  { key: "carry", less: "shorter carry" },
+  { key: "ballSpeed", less: "less ball speed" },
+  { key: "height", less: "lower flight" },
+  { key: "landingAngle", less: "shallower landing, so more roll and less hold on the green" },
+];
+
+/** A difference this many of its own errors wide is worth a word; smaller ones come and go. */
+const WORTH_SAYING = 1.5;
+
+function costs(session: Session, { best, runnerUp }: Decision, comparison: Comparison): string[] {
+  const [mine, theirs] = [best.build, runnerUp.build].map((name) => metricsOf(comparison, name));
+  const said = LOSSES.flatMap(({ key, less }) => {
+    const [a, b] = [mine?.get(key), theirs?.get(key)];
+    if (a?.sd == null || b?.sd == null) return [];
+    const error = Math.sqrt(a.sd ** 2 / a.n + b.sd ** 2 / b.n);
+    if (b.mean - a.mean <= WORTH_SAYING * error) return [];
+    return [
+      `${less} (${shownFigure(a.mean, key, session.units)} against ${shownFigure(b.mean, key, session.units)})`,
+    ];
+  });
+  const [group, other] = [best.build, runnerUp.build].map((name) => buildGroup(session, name));
+  if (group?.meanRadius != null && other?.meanRadius != null && group.meanRadius > 1.3 * other.meanRadius) {
+    said.push(
+      `a wider group (${shownFigure(group.meanRadius, "offline", session.units)} from the middle on average, against ${shownFigure(other.meanRadius, "offline", session.units)})`,
+    );
+  }
+  return said.length === 0 ? [] : [`What it costs against ${runnerUp.build}: ${said.join("; ")}.`];
+}
+
+function nextWords({ verdict, best, runnerUp, shotsToTell }: Decision): string {
+  if (verdict === "clear")
+    return "No more shots are needed to choose; a few on another day would confirm it.";
+  if (shotsToTell === null) {
+    return `Not even 40 more shots of each would be likely to part ${best.build} and ${runnerUp.build}: choose between them by feel, price or what the set needs.`;
+  }
+  const shots = shotsToTell === 1 ? "one more shot" : `about ${shotsToTell} more shots`;
+  return `To settle it, hit ${shots} each with ${best.build} and ${runnerUp.build}, if they go on as they began.`;
+}
+
+function metricsOf(comparison: Comparison, name: string) {
+  return comparison.builds.find((build) => build.name === name)?.metrics;
+}
