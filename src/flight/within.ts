@@ -4,7 +4,7 @@ import { invalid, type Problem } from "../outcome/problem.ts";
  * Checks that a figure is a number inside its bounds, both bounds allowed. Answers the problem, or nothing when all
  * is well. The sentence names the argument, says what was found and what would do.
  *
- * @example within("humidity", 1.4, 0, 1, "of 1")?.message // "humidity should be 0 to 1 of 1, not 1.4"
+ * @example within("launch", 99, -30, 89, "degrees")?.message // "launch should be -30 to 89 degrees, not 99"
  */
 export function within(
   name: string,
