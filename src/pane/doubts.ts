@@ -9,13 +9,21 @@ export function doubtsOf(
   units: UnitSet,
   figures: Figures,
 ): Map<number, string> {
-  const doubts = new Map<number, string[]>();
+  const doubts = new Map<number, { above: string[]; below: string[] }>();
   for (const { index, key, value, score } of far) {
     const display = displayOf(key, units, figures);
-    const text = `${display.label.toLowerCase()} ${display.full(value)} is far ${score > 0 ? "above" : "below"}`;
-    doubts.set(index, [...(doubts.get(index) ?? []), text]);
+    const doubt = doubts.get(index) ?? { above: [], below: [] };
+    doubt[score > 0 ? "above" : "below"].push(`${display.label.toLowerCase()} ${display.full(value)}`);
+    doubts.set(index, doubt);
   }
-  return new Map(
-    [...doubts].map(([index, texts]) => [index, `Far from the rest: ${texts.join(", ")}. Your choice.`]),
-  );
+  return new Map([...doubts].map(([index, { above, below }]) => [index, sentence(above, below)]));
+}
+
+function sentence(above: readonly string[], below: readonly string[]): string {
+  const parts = [
+    ...(below.length > 0 ? [`far below the rest in ${below.join(", ")}`] : []),
+    ...(above.length > 0 ? [`far above the rest in ${above.join(", ")}`] : []),
+  ];
+  const text = parts.join("; ");
+  return `${text[0]!.toUpperCase()}${text.slice(1)}. Your choice.`;
 }

@@ -1,4 +1,5 @@
 import { label, rulesAcross, rulesUp } from "./axes.ts";
+import { dash } from "./dash.ts";
 import { type Frame, picture } from "./frame.ts";
 import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
@@ -13,8 +14,6 @@ export interface Flight {
   readonly points: readonly { readonly ahead: number; readonly height: number }[];
 }
 
-/** Tells lines apart by more than colour. */
-const DASHES = ["", "7 3", "2 3", "9 3 2 3", "5 2 1 2", "1 4"];
 const EDGE = { left: 30, right: 12, top: 18, bottom: 30 };
 
 /** Mean flights of the builds, seen from the side; a yard up is as long as a yard ahead where the pane allows. */
@@ -44,7 +43,7 @@ export function flightPicture(
         fill: "none",
         stroke: lookColor(frame.look, place),
         "stroke-width": 2,
-        "stroke-dasharray": DASHES[place % DASHES.length]!,
+        "stroke-dasharray": dash(place),
       });
       return end ? [path, markerShape(frame.look, place, x(end.ahead), y(end.height), 10)] : [path];
     }),

@@ -1,5 +1,6 @@
 import { extent } from "d3-array";
 import { label, rulesAcross, rulesUp } from "./axes.ts";
+import { dash } from "./dash.ts";
 import { type Frame, picture } from "./frame.ts";
 import { linear } from "./linear.ts";
 import { lookColor } from "./look.ts";
@@ -79,6 +80,7 @@ function groupMarks(frame: Frame, group: Group, x: Across, y: Across): Mark[] {
           "fill-opacity": 0.07,
           stroke: lookColor(look, group.place),
           "stroke-width": 1.4,
+          "stroke-dasharray": dash(group.place),
         }),
       ]
     : [];
