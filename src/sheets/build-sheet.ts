@@ -3,13 +3,15 @@ import { ADJUST_COLUMNS, putAdjust } from "./adjust-table.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { buildLayout } from "./build-layout.ts";
 import { buildSteps, FIRST_OF_ALL, LENGTHS_CONFORM } from "./build-steps.ts";
-import { putCheck, putPlan, putTolerances } from "./build-tables.ts";
+import { putCheck } from "./check-table.ts";
 import { CHECKED_FIGURES } from "./checked-figures.ts";
 import { freeSheetName, type Taken } from "./free-names.ts";
 import { PARTS_COLUMNS, putParts } from "./parts-table.ts";
 import type { SheetPlan, WorkbookPlan } from "./plan.ts";
+import { putPlan } from "./plan-table.ts";
 import { putSensitivities } from "./sensitivity-table.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
+import { putTolerances } from "./tolerance-strip.ts";
 
 /** Letters that a line across the whole sheet surely holds. */
 const LINE = 205;
@@ -51,8 +53,8 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
     draft.putAcross(row++, 0, columns, `${index + 1}. ${step}`, "sentence", step.length > LINE ? 30 : 15);
   });
   draft.width(0, 1, 13);
-  draft.width(1, columns - 1, 7.4);
-  for (const { key } of CHECKED_FIGURES) draft.width(layout.columnOf(key) + 1, 1, 9.4);
+  draft.width(1, columns - 1, 7.3);
+  for (const { key } of CHECKED_FIGURES) draft.width(layout.columnOf(key) + 1, 1, 10);
   draft.print({
     landscape: true,
     area: area(0, 0, row, columns),
@@ -69,7 +71,11 @@ function remarksOf({ plan, request, warnings }: BenchJob): { text: string; warns
     ({ length, putter }) => length >= lengthRule.least && (putter || length <= lengthRule.greatest),
   );
   const uncut = request.clubs.filter(({ rawLength }) => rawLength === undefined).length;
+  const { target } = plan.clubs[0]!;
   const notes = [
+    request.target.kind !== "swingweight" && target.kind === "inertia"
+      ? `Built to one moment of inertia, ${target.inertia.toFixed(0)} kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.`
+      : "",
     conform ? LENGTHS_CONFORM : "",
     uncut > 0
       ? `Raw shaft length was not entered for ${uncut} of ${plan.clubs.length} clubs: their shafts count as just long enough, nothing off the butt.`

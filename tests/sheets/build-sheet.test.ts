@@ -52,25 +52,25 @@ describe("the Build sheet", () => {
   it("has a row a club with the plan's own figures", () => {
     const { plan } = answer(benchJob(demoSession(), CHOSEN, SET_TEXT));
     expect(below(full, "Cut and build")).toEqual(["5", "6", "7", "8", "9", "PW"]);
-    expect(below(full, "Head needed, g")).toEqual(plan.clubs.map(({ headWeight }) => headWeight));
-    expect(below(full, "Tip trim, in")).toEqual([0, 0.5, 1, 1.5, 2, 2.5]);
+    expect(below(full, "Head needed (g)")).toEqual(plan.clubs.map(({ headWeight }) => headWeight));
+    expect(below(full, "Tip trim (in)")).toEqual([0, 0.5, 1, 1.5, 2, 2.5]);
     // By arithmetic: raw 41, cut to the length less half an inch of bore; the rest comes off the butt.
-    expect(below(full, "Butt trim, in")).toEqual([3.5, 3.5, 3.5, 3.5, 3.5, 3.5]);
-    expect(below(full, "Bend loft, °")).toEqual([-1, -0.5, -3, 0, 0.5, 0]);
+    expect(below(full, "Butt trim (in)")).toEqual([3.5, 3.5, 3.5, 3.5, 3.5, 3.5]);
+    expect(below(full, "Bend loft (°)")).toEqual([-1, -0.5, -3, 0, 0.5, 0]);
     // A degree of loft takes a degree of bounce with it (common practice).
-    expect(below(full, "Bounce after, °")).toEqual([4, 5, 3, 7, 7.5, 8]);
+    expect(below(full, "Bounce after (°)")).toEqual([4, 5, 3, 7, 7.5, 8]);
   });
 
   it("leaves out columns that no club has anything for", () => {
-    expect(() => findText(plain, "Head on hand, g")).toThrow();
+    expect(() => findText(plain, "Head on hand (g)")).toThrow();
     expect(() => findText(plain, "Shaft no. in bin")).toThrow();
-    expect(below(full, "Head on hand, g")).toEqual([245, 252, 258, 275, 275, 285]);
+    expect(below(full, "Head on hand (g)")).toEqual([245, 252, 258, 275, 275, 285]);
   });
 
   it("gives the shafts of the bin out, each once", () => {
     // By trying: in order of weight 102, 105.5, 107.2, 110.4, 116, 118 for 102 to 117 has the least squares.
     expect(below(full, "Shaft no. in bin")).toEqual([4, 5, 1, 3, 7, 8]);
-    expect(below(full, "Its weight, g")).toEqual([102, 105.5, 107.2, 110.4, 116, 118]);
+    expect(below(full, "Its weight (g)")).toEqual([102, 105.5, 107.2, 110.4, 116, 118]);
   });
 
   it("leaves every measured cell empty, dressed as one to type in, and without a mark", () => {

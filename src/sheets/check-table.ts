@@ -1,52 +1,13 @@
 import { cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
-import { CHECKED_FIGURES, type CheckedFigure, tolerancesOf } from "./checked-figures.ts";
+import { CHECKED_FIGURES, type CheckedFigure } from "./checked-figures.ts";
 import type { CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import { pointsFormula } from "./swingweight-formula.ts";
 
 /** Points of a row in which measurements can be written by hand on the printed sheet. */
 const WRITABLE = 20;
-
-/** The strip of tolerances at the top: one cell to type in over each figure of the check. */
-export function putTolerances(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
-  const { tolerances: row } = layout;
-  const allowed = tolerancesOf(job.request);
-  draft.put(row, LABELS, [["Tolerance"]], "label");
-  for (const { key, label, unit } of CHECKED_FIGURES) {
-    const column = layout.columnOf(key);
-    draft.putAcross(row, column, 2, `${label} ±`, "figure");
-    draft.put(row, column + 2, [[allowed[key]]], "input", "General");
-    draft.put(row, column + 3, [[unit]], "label");
-    draft.validate({
-      area: area(row, column + 2),
-      kind: "number",
-      least: 0,
-      most: 1000,
-      message: `How far off its target ${label.toLowerCase()} may be: 0 or more.`,
-    });
-  }
-}
-
-/** What to cut, weigh and bend: a row a club. */
-export function putPlan(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
-  const { plan: row, planClubs: first, planColumns: columns } = layout;
-  const { clubs } = job.plan;
-  draft.put(row, LABELS, [["Cut and build", ...columns.map(({ heading }) => heading)]], "headingCentre");
-  draft.height(row, 46);
-  draft.put(
-    first,
-    LABELS,
-    clubs.map(({ club }) => [club]),
-    "label",
-  );
-  const cells = clubs.map((club, index) => columns.map(({ of }) => of(club, index, job) ?? null));
-  draft.put(first, 1, cells, "figure");
-  columns.forEach(({ format }, index) => {
-    draft.format(area(first, 1 + index, clubs.length), format);
-  });
-}
 
 /** What to measure on the built clubs: target, measured, difference and mark of each figure, a row a club. */
 export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout): void {
