@@ -2,7 +2,7 @@ import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { type BuildChance, type GoalChances, goalChances } from "./chances.ts";
 import { goalScores } from "./goal-scores.ts";
 import type { Goal, Session } from "./session.ts";
-import { shotsToSettle } from "./shots-to-settle.ts";
+import { type MoreShots, shotsToSettle } from "./shots-to-settle.ts";
 
 /** How sure a choice is. */
 export type Verdict = "clear" | "leaning" | "too close to call";
@@ -21,8 +21,8 @@ export interface Decision {
   readonly best: BuildChance;
   readonly runnerUp: BuildChance;
   readonly chances: GoalChances;
-  /** More shots of the best and of the runner-up, each, that would most likely settle it; null: too many to hit. */
-  readonly shotsToTell: number | null;
+  /** More shots that would most likely settle it; none where the choice is clear. */
+  readonly more: MoreShots;
 }
 
 /**
@@ -43,7 +43,7 @@ export function decide(session: Session, goal: Goal = session.goal): Outcome<Dec
     best,
     runnerUp,
     chances,
-    shotsToTell: verdict === "clear" ? 0 : shotsToSettle(best, runnerUp, chances, CLEAR),
+    more: verdict === "clear" ? { each: 0, builds: [] } : shotsToSettle(chances, CLEAR),
   };
 }
 

@@ -1,35 +1,44 @@
 import { isProblem } from "../outcome/problem.ts";
 import { chanceBest } from "../stats/index.ts";
-import type { BuildChance, GoalChances } from "./chances.ts";
+import type { GoalChances } from "./chances.ts";
 
 /** More than these nobody hits in a session. */
 const MOST = 40;
 
+/** Builds less likely than this to be best are not worth more shots. */
+const IN_THE_RUNNING = 0.05;
+
+/** Which builds to hit more of, and how many more of each. */
+export interface MoreShots {
+  /** Null where even 40 each would not settle it: for this player these builds are as good as equal. */
+  readonly each: number | null;
+  readonly builds: readonly string[];
+}
+
 /**
- * How many more shots of each of two builds would make the better one's chance, between the two, reach `chance`, if
- * averages and spreads stay as they are. Null where even 40 would not: for this player the two are as good as equal.
+ * How many more shots of each build still in the running would bring the best one's chance up to `chance`, if
+ * averages and spreads stay as they are.
  */
-export function shotsToSettle(
-  best: BuildChance,
-  other: BuildChance,
-  { better, spread }: GoalChances,
-  chance: number,
-): number | null {
+export function shotsToSettle({ builds, better, spread }: GoalChances, chance: number): MoreShots {
+  const ranked = [...builds].sort((a, b) => b.chance - a.chance);
+  const running = ranked.filter((one, place) => place < 2 || one.chance >= IN_THE_RUNNING);
+  const best = builds.indexOf(ranked[0]!);
   const reached = (more: number) => {
-    const groups = [best, other].map(({ n, mean, sd }) => ({
-      n: n + more,
-      mean,
-      sd: sd ?? best.sd ?? other.sd,
+    const groups = builds.map((one) => ({
+      n: one.n + (running.includes(one) ? more : 0),
+      mean: one.mean,
+      sd: one.sd ?? (running.includes(one) ? (ranked.find(({ sd }) => sd !== null)?.sd ?? null) : null),
     }));
     const chances = chanceBest(groups, better, spread);
-    return !isProblem(chances) && chances[0]! >= chance;
+    return !isProblem(chances) && chances[best]! >= chance;
   };
-  if (!reached(MOST)) return null;
+  const names = running.map(({ build }) => build);
+  if (!reached(MOST)) return { each: null, builds: names };
   let [tooFew, enough] = [0, MOST];
   while (enough - tooFew > 1) {
     const middle = Math.floor((tooFew + enough) / 2);
     if (reached(middle)) enough = middle;
     else tooFew = middle;
   }
-  return enough;
+  return { each: enough, builds: names };
 }

@@ -107,14 +107,19 @@ function costs(session: Session, { best, runnerUp }: Decision, comparison: Compa
   return said.length === 0 ? [] : [`What it costs against ${runnerUp.build}: ${said.join("; ")}.`];
 }
 
-function nextWords({ verdict, best, runnerUp, shotsToTell }: Decision): string {
+function nextWords({ verdict, best, runnerUp, more }: Decision): string {
   if (verdict === "clear")
     return "No more shots are needed to choose; a few on another day would confirm it.";
-  if (shotsToTell === null) {
+  if (more.each === null) {
     return `Not even 40 more shots of each would be likely to part ${best.build} and ${runnerUp.build}: choose between them by feel, price or what the set needs.`;
   }
-  const shots = shotsToTell === 1 ? "one more shot" : `about ${shotsToTell} more shots`;
-  return `To settle it, hit ${shots} each with ${best.build} and ${runnerUp.build}, if they go on as they began.`;
+  const shots = more.each === 1 ? "one more shot" : `about ${more.each} more shots`;
+  return `To settle it, hit ${shots} each with ${listWords(more.builds)}, if they go on as they began.`;
+}
+
+/** "A, B and C". */
+export function listWords(words: readonly string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
 function metricsOf(comparison: Comparison, name: string) {
