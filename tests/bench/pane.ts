@@ -1,0 +1,73 @@
+import type { Browser, Page } from "playwright-core";
+import { DEMO_TEXT } from "../../src/fitting/demo.ts";
+import { openBrowser } from "../browser/open-browser.ts";
+import { openAll, openPane } from "../browser/pane-page.ts";
+import { servePage } from "../browser/serve-page.ts";
+import { openWorkbench } from "../browser/workbench-page.ts";
+import type { BenchLine } from "./run.ts";
+
+const SHOTS = 200;
+const ADDED = 15;
+
+/** How long a person waits: for a redrawn pane after a new shot, for its verdict, and for the demo's sheets. */
+export async function* bench(): AsyncGenerator<BenchLine> {
+  const browser = await openBrowser();
+  try {
+    yield* newShots(browser);
+    yield await pasteToSheets(browser);
+  } finally {
+    await browser.close();
+  }
+}
+
+async function* newShots(browser: Browser): AsyncGenerator<BenchLine> {
+  const page = await openPane(browser, { height: 2000 });
+  const [headings, ...rows] = DEMO_TEXT.split("\n");
+  const shots = Array.from({ length: SHOTS + ADDED }, (_, i) => rows[i % rows.length]!);
+  await bring(page, [headings, ...shots.slice(0, SHOTS)].join("\n"));
+  await openAll(page);
+  await page.locator("#headline").waitFor();
+  const times = [];
+  for (let n = SHOTS + 1; n <= SHOTS + ADDED; n++)
+    times.push(await bring(page, [headings, ...shots.slice(0, n)].join("\n")));
+  for (const what of ["redrawn", "judged"] as const) {
+    const sorted = times.map((time) => time[what]).sort((a, b) => a - b);
+    const shown = { median: sorted[Math.floor(ADDED / 2)]!, most: sorted.at(-1)! };
+    yield { measure: `from a new shot to ${what}, ms`, shots: SHOTS, ...shown };
+  }
+}
+
+/** Sets the table and answers milliseconds until the pane has painted the figures, and until the verdict stands. */
+function bring(page: Page, text: string): Promise<{ redrawn: number; judged: number }> {
+  return page.locator("#shots-text").evaluate(async (element, table) => {
+    const box = element as HTMLTextAreaElement;
+    const start = performance.now();
+    box.value = table;
+    box.dispatchEvent(new Event("input", { bubbles: true }));
+    const frames: number[] = [];
+    // The verdict is begun when the figures have been painted, and painted in its turn.
+    while (frames.length < 3) {
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+      frames.push(Math.round(performance.now() - start));
+    }
+    return { redrawn: frames[0]!, judged: frames[2]! };
+  }, text);
+}
+
+async function pasteToSheets(browser: Browser): Promise<BenchLine> {
+  const served = await servePage();
+  try {
+    const { page } = await openWorkbench(browser, served.address);
+    await page.locator("#pane #shots-text").waitFor();
+    const start = performance.now();
+    await page.locator("#pane #shots-text").fill(DEMO_TEXT);
+    await page.locator("#make-sheets").click();
+    await page.locator("#pane [role=status]", { hasText: "Added" }).waitFor();
+    return {
+      measure: "from paste to finished sheets in the page, ms",
+      took: Math.round(performance.now() - start),
+    };
+  } finally {
+    served.close();
+  }
+}
