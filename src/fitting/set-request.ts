@@ -8,6 +8,8 @@ import { standardClubs } from "./standard-clubs.ts";
 export interface SetRequestOptions {
   /** What was hit in the bay; a mid iron when left out. */
   readonly kind?: ClubKind;
+  /** Words that may name the very club: a title, or the name in a club column. */
+  readonly said?: string;
   /** Code for every club, before the build's own; D2 when neither says. */
   readonly swingweight?: string;
   /** Grams a club shorter; 0 when left out: constant weight. */
@@ -32,7 +34,7 @@ export function setRequestFor(build: BuildSpec, options: SetRequestOptions = {})
       `Build "${build.name}" has no shaft weight; enter it in grams, or bring a set file that gives the shafts.`,
     );
   }
-  const { clubs, tested } = standardClubs(options.kind ?? "mid iron");
+  const { clubs, tested } = standardClubs(options.kind ?? "mid iron", options.said);
   const reference = clubs.find(({ club }) => club === tested)!;
   const longer = build.length === undefined ? 0 : build.length - reference.length;
   const weaker = build.loft === undefined ? 0 : build.loft - reference.loft!;

@@ -32,10 +32,22 @@ export interface StandardClubs {
   readonly tested: string;
 }
 
-/** What a shop would build from a test of this kind of club: irons 5 to PW, or the one club that was tested. */
-export function standardClubs(kind: ClubKind): StandardClubs {
+/**
+ * What a shop would build from a test of this kind of club: irons 5 to PW, or the one club that was tested. `said`:
+ * words that may name the very iron, as in "8 iron" or "PW".
+ */
+export function standardClubs(kind: ClubKind, said = ""): StandardClubs {
   const single = SINGLE[kind];
   if (single) return { clubs: [single], tested: single.club };
-  const tested = kind === "long iron" ? "5i" : kind === "short iron" ? "9i" : "7i";
-  return { clubs: IRONS, tested };
+  return { clubs: IRONS, tested: ironIn(said) ?? USUAL_IRON[kind] ?? "7i" };
+}
+
+/** The iron of a kind where nothing names it. */
+const USUAL_IRON: Readonly<Partial<Record<ClubKind, string>>> = { "long iron": "5i", "short iron": "9i" };
+
+/** The label of the iron that words name, where it is one of ours. */
+function ironIn(said: string): string | undefined {
+  if (/\bpw\b|pitching/i.test(said)) return "PW";
+  const number = /\b([5-9])[\s-]*i(?:ron)?\b/i.exec(said)?.[1];
+  return number === undefined ? undefined : `${number}i`;
 }

@@ -1,7 +1,7 @@
 import { planSet, type SetPlan } from "../club/plan-set.ts";
 import { planWithShafts, type SetSorting } from "../club/plan-with-shafts.ts";
 import { readSetFile } from "../club/read-set.ts";
-import type { SetRequest } from "../club/set-request.ts";
+import type { SetClub, SetRequest } from "../club/set-request.ts";
 import type { BuildSpec } from "../fitting/build-spec.ts";
 import { clubKindIn } from "../fitting/club-kind.ts";
 import type { Session } from "../fitting/session.ts";
@@ -23,22 +23,34 @@ export interface BenchJob {
   readonly warnings: readonly string[];
 }
 
+/** Says how far a club of the set carries, where flight can; gaps follow from it. */
+export type CarryOf = (club: SetClub) => number | undefined;
+
 /**
  * From a chosen build to a set worked out: by the set file where there is one, else by the usual set that follows
  * from the build. What cannot be built is a problem that names the club and the figure.
  */
-export function benchJob(session: Session, chosen: string, setText: string | null): Outcome<BenchJob> {
+export function benchJob(
+  session: Session,
+  chosen: string,
+  setText: string | null,
+  carryOf?: CarryOf,
+): Outcome<BenchJob> {
   const build = session.builds.find(({ name }) => name.toLowerCase() === chosen.trim().toLowerCase());
   if (!build) {
     const names = session.builds.map(({ name }) => `"${name}"`).join(", ");
     return invalid(`"${chosen.trim()}" is not among the builds; it should be one of ${names}.`);
   }
+  const { table, title } = session;
   const request =
     setText === null
-      ? setRequestFor(build, { kind: clubKindIn(session.table, session.title).kind })
+      ? setRequestFor(build, {
+          kind: clubKindIn(table, title).kind,
+          said: [...new Set(table.club), title].join(" "),
+        })
       : readSetFile(setText);
   if (isProblem(request)) return request;
-  return benchJobOf(session, build, request);
+  return benchJobOf(session, build, request, carryOf);
 }
 
 /** The same from a set request that was made elsewhere. */
@@ -46,8 +58,9 @@ export function benchJobOf(
   { player, date, place }: Pick<Session, "player" | "date" | "place">,
   build: BuildSpec,
   request: SetRequest,
+  carryOf?: CarryOf,
 ): Outcome<BenchJob> {
-  const plan = planSet(request);
+  const plan = planSet(request, carryOf);
   if (isProblem(plan)) return plan;
   const job = { build, player, date, place, request, plan };
   if (request.bin === undefined) return { ...job, warnings: plan.warnings };

@@ -7,7 +7,7 @@ export function putPlan(draft: SheetDraft, job: BenchJob, layout: BuildLayout): 
   const { plan: row, planClubs: first, planColumns: columns } = layout;
   const { clubs } = job.plan;
   draft.put(row, LABELS, [["Cut and build", ...columns.map(({ heading }) => heading)]], "headingCentre");
-  draft.height(row, 46);
+  draft.height(row, 60);
   draft.put(
     first,
     LABELS,

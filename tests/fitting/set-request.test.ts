@@ -21,6 +21,16 @@ describe("the usual set from a chosen build", () => {
     expect(clubs.map(({ loft }) => loft)).toEqual([22, 26, 30, 34, 38, 42]);
   });
 
+  it.each([
+    ["8 iron", "8i"],
+    ["Fitting with a 6-iron", "6i"],
+    ["PW", "PW"],
+    ["9i", "9i"],
+    ["2 iron", "7i"],
+  ])("takes %s for the tested %s", (said, tested) => {
+    expect(answer(setRequestFor(BUILD, { said })).shafts).toMatchObject({ reference: tested });
+  });
+
   it("steps the shafts from the tested club", () => {
     const request = answer(setRequestFor(BUILD, { shaftStep: 3, kind: "short iron" }));
     const plan = answer(planSet(request));
