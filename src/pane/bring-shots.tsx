@@ -33,6 +33,7 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
     else take(text);
   };
   const empty = draft.text.trim() === "";
+  const isDemo = draft.text === DEMO_TEXT;
   return (
     <section
       aria-label="Shot table"
@@ -50,7 +51,12 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
         else take(event.dataTransfer?.getData("text/plain") ?? "");
       }}
     >
-      {empty && (
+      {isDemo && (
+        <p class="next">
+          This is the invented demo session, ready to run. Paste your own table over it at any time.
+        </p>
+      )}
+      {(empty || isDemo) && (
         <ol class="steps">
           <li>Copy the table of shots that your launch monitor gives, headings and all.</li>
           <li>Paste it here: what was understood shows at once, and nothing is changed.</li>
@@ -71,7 +77,7 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
         value={draft.text}
         aria-invalid={problem !== null}
         aria-describedby={problem ? "shots-problem" : undefined}
-        onFocus={(event) => draft.text === DEMO_TEXT && event.currentTarget.select()}
+        onFocus={(event) => isDemo && event.currentTarget.select()}
         onPaste={(event) => {
           const pasted = event.clipboardData?.getData("text/plain") ?? "";
           if (pasted === "" || !isAllSelected(event.currentTarget)) return;

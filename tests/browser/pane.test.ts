@@ -51,6 +51,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
     const page = await openPane(browser, {}, { demo: true });
     expect(await page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
     expect(await page.locator("#make-sheets").isEnabled()).toBe(true);
+    expect(await page.locator(".steps li").count()).toBe(3);
   });
 
   test("follows a tick with figures and picture, and undo brings both back", async () => {
