@@ -12,6 +12,9 @@ const figure = (min: number, max: number) =>
     { arbitrary: fc.constantFrom(0, -1, 1e-12, 1e12, 48, 18), weight: 1 },
   );
 
+/** As someone would write it down. */
+const shown = (value: number) => value.toFixed(3);
+
 const anySet = fc
   .record({
     code: fc.constantFrom("C5", "C9.5", "D2", "E0", "Z1"),
@@ -27,11 +30,11 @@ const anySet = fc
   .map(({ code, shaft, step, grip, bin, clubs }) =>
     [
       `target; swingweight; ${code}`,
-      `shafts; ${shaft}; ${step}`,
-      `grip; ${grip}`,
-      ...(bin.length > 0 ? [`bin; ${bin.join("; ")}`] : []),
+      `shafts; ${shown(shaft)}; ${shown(step)}`,
+      `grip; ${shown(grip)}`,
+      ...(bin.length > 0 ? [`bin; ${bin.map(shown).join("; ")}`] : []),
       "club; length; loft; head",
-      ...clubs.map((cells, i) => [`club ${i + 1}`, ...cells].join("; ")),
+      ...clubs.map((cells, i) => [`club ${i + 1}`, ...cells.map(shown)].join("; ")),
     ].join("\n"),
   );
 
