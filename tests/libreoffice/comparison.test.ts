@@ -1,0 +1,109 @@
+import { expect, test } from "vitest";
+import { comparisonJson } from "../../src/fitting/comparison-json.ts";
+import type { Session } from "../../src/fitting/session.ts";
+import { writeXlsx } from "../../src/hosts/file/write-xlsx.ts";
+import { comparisonWorkbook } from "../../src/sheets/comparison-workbook.ts";
+import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
+import type { WorkbookPlan } from "../../src/sheets/plan.ts";
+import { answer } from "../club/answer.ts";
+import { findText } from "../sheets/cell-at.ts";
+import { demoSession } from "../sheets/demo-session.ts";
+import { oddSession } from "../sheets/odd-session.ts";
+import { typedIn } from "../sheets/typed-in.ts";
+import { disagreements, figuresOfJson, figuresOfWorkings } from "../sheets/workings-figures.ts";
+import { LIBREOFFICE_TIMEOUT } from "./convert.ts";
+import { describeWithLibreOffice } from "./describe-with-libreoffice.ts";
+import { pdfToPng } from "./pdf-to-png.ts";
+import { type Answers, recalculate } from "./recalculate.ts";
+import { toPdf } from "./to-pdf.ts";
+
+const TIMEOUT = 2 * LIBREOFFICE_TIMEOUT;
+const SESSIONS: [string, Session][] = [
+  ["the demo session", demoSession()],
+  ["a table with odd habits", oddSession()],
+];
+
+function planOf(session: Session): WorkbookPlan {
+  return comparisonWorkbook(session, NOTHING_TAKEN, "2026-11-25 10:00 UTC");
+}
+
+async function calculated(plan: WorkbookPlan): Promise<Map<string, Answers>> {
+  return recalculate(answer(await writeXlsx(plan)));
+}
+
+/** The session with these shots left out, as if they had been unticked. */
+function without(session: Session, shots: readonly number[]): Session {
+  const keep = session.table.keep.map((kept, shot) => kept && !shots.includes(shot));
+  return { ...session, table: { ...session.table, keep } };
+}
+
+/** Cells of which the answer is not what the plan says it is, told in words. */
+function surprises(plan: WorkbookPlan, workbook: Map<string, Answers>): string[] {
+  return plan.sheets.flatMap((sheet) =>
+    sheet.blocks.flatMap(({ row, column, cells }) =>
+      cells.flatMap((line, i) =>
+        line.flatMap((cell, j) => {
+          const planned = (typeof cell === "object" && cell !== null ? cell.value : cell) ?? "";
+          const found = workbook.get(sheet.name)?.[row + i]?.[column + j] ?? "";
+          const same =
+            typeof planned === "number" && typeof found === "number"
+              ? Math.abs(found - planned) <= 1e-9 * Math.max(Math.abs(planned), 1e-3)
+              : found === planned;
+          return same ? [] : [`${sheet.name} ${row + i + 1}, ${column + j + 1}: ${found} for ${planned}`];
+        }),
+      ),
+    ),
+  );
+}
+
+describeWithLibreOffice("the comparison workbook in LibreOffice", () => {
+  test.each(SESSIONS)(
+    "of %s calculates every formula to its answer in the plan, and agrees with --json to nine digits",
+    async (_, session) => {
+      const plan = planOf(session);
+      const workbook = await calculated(plan);
+      expect(surprises(plan, workbook)).toEqual([]);
+      const errors = [...workbook.values()].flat(2).filter((cell) => /^(#|Err:)/.test(String(cell)));
+      expect(errors).toEqual([]);
+      const figures = figuresOfWorkings(workbook.get("Workings")!);
+      expect(figures.size).toBeGreaterThan(50);
+      expect(disagreements(figures, figuresOfJson(comparisonJson(session)), 1e-9)).toEqual([]);
+    },
+    TIMEOUT,
+  );
+
+  test(
+    "follows when two shots are unticked, and says that the sentences do not",
+    async () => {
+      const session = demoSession();
+      const plan = planOf(session);
+      const shots = plan.sheets.find(({ name }) => name === "Shots")!;
+      const first = findText(shots, "Keep").row + 1;
+      const unticked = typedIn(
+        plan,
+        "Shots",
+        [3, 16].map((shot) => [first + shot, 0, false]),
+      );
+      const workbook = await calculated(unticked);
+      const wanted = figuresOfJson(comparisonJson(without(session, [3, 16])));
+      const figures = figuresOfWorkings(workbook.get("Workings")!);
+      expect(disagreements(figures, wanted, 1e-9)).toEqual([]);
+      expect(disagreements(figures, figuresOfJson(comparisonJson(session)), 1e-9).length).toBeGreaterThan(50);
+      const sentences = workbook.get("Comparison")!.flat().join("\n");
+      expect(sentences).toContain("SHOTS CHANGED SINCE");
+      expect(sentences).not.toContain("have not changed since");
+    },
+    TIMEOUT,
+  );
+
+  test.each(SESSIONS)(
+    "of %s prints the Comparison sheet on one page",
+    async (_, session) => {
+      const plan = planOf(session);
+      const alone = plan.sheets.map((sheet) => ({ ...sheet, hidden: sheet.name !== "Comparison" }));
+      const pages = await pdfToPng(await toPdf(answer(await writeXlsx({ ...plan, sheets: alone }))), 20);
+      expect(pages).toHaveLength(1);
+    },
+    TIMEOUT,
+  );
+});
