@@ -15,6 +15,8 @@ import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 const BEFORE_WORDS = 5;
 /** Columns that the words take. */
 const WORDS = 7;
+/** Clubs beyond which rows are drawn closer, to keep the print on one page large. */
+const FEW = 9;
 /** Columns of the whole table. */
 export const ADJUST_COLUMNS = BEFORE_WORDS + WORDS;
 
@@ -37,7 +39,14 @@ export function putAdjust(draft: SheetDraft, job: BenchJob, layout: BuildLayout)
     const at = first + index;
     draft.put(at, LABELS, [[club.club]], "label");
     draft.put(at, 1, [[headGrams(club), -BUTT_GRAMS, ...gramsToAdd(layout, index)]], "figure");
-    draft.putAcross(at, BEFORE_WORDS, WORDS, words(job, layout, index), "small", 30);
+    draft.putAcross(
+      at,
+      BEFORE_WORDS,
+      WORDS,
+      words(job, layout, index),
+      "small",
+      clubs.length > FEW ? 22 : 30,
+    );
   });
   draft.format(area(first, 1, clubs.length, 2), "+0.00;-0.00;0.00");
   draft.format(area(first, 3, clubs.length, 2), "+0.0;-0.0;0.0");

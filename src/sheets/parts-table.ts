@@ -48,10 +48,21 @@ export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: 
   return end + 1;
 }
 
-/** A part with what the chosen build tells of it: "Raw shaft: 105 g mid-launch". */
-function partWords(part: string, { build }: BenchJob): string {
-  const told = part === "raw shaft" ? [build.name, build.flex] : part === "head" ? [build.head] : [];
+/** A part with what the chosen build tells of it: "Raw shaft: 105 g mid-launch", or "Raw shaft: 102 to 117 g, mid". */
+function partWords(part: string, { build, plan }: BenchJob): string {
+  const weights = plan.clubs.map(({ shaftWeight }) => shaftWeight);
+  const [least, most] = [Math.min(...weights), Math.max(...weights)].map((weight) =>
+    Number(weight.toFixed(1)),
+  );
+  // A name that says a weight would be wrong of shafts that step.
+  const shaft = least === build.weight && most === least ? build.name : range(least!, most!, build.profile);
+  const told = part === "raw shaft" ? [shaft, build.flex] : part === "head" ? [build.head] : [];
   const words = told.filter((word) => word !== undefined && word !== "").join(", ");
   const name = part.charAt(0).toUpperCase() + part.slice(1);
   return words === "" ? name : `${name}: ${words}`;
+}
+
+function range(least: number, most: number, profile: string | undefined): string {
+  const weights = least === most ? `${least} g` : `${least} to ${most} g`;
+  return profile === undefined ? weights : `${weights}, ${profile}`;
 }

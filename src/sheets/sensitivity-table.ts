@@ -35,12 +35,13 @@ export function putSensitivities(draft: SheetDraft, job: BenchJob, row: number, 
   return row + 1 + found.length;
 }
 
-/** The club that the set steps from, else the middle one. */
+/** The club that the target steps from, or the shafts, else the middle one. */
 function referenceClub({ target, shafts }: SetRequest, clubs: readonly SetPlanClub[]): SetPlanClub {
   const named = [
     "reference" in target ? target.reference : undefined,
     "reference" in shafts ? shafts.reference : undefined,
   ].flatMap((name) => (name === undefined ? [] : [name.trim().toLowerCase()]));
-  const found = clubs.find(({ club }) => named.includes(club.trim().toLowerCase()));
-  return found ?? clubs[Math.floor(clubs.length / 2)]!;
+  const label = ({ club }: SetPlanClub) => club.trim().toLowerCase();
+  const found = named.flatMap((name) => clubs.filter((club) => label(club) === name));
+  return found[0] ?? clubs[Math.floor(clubs.length / 2)]!;
 }

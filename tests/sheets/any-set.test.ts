@@ -21,7 +21,7 @@ const anySet = fc
     shaft: figure(40, 140),
     step: fc.double({ min: -6, max: 6, noNaN: true }),
     grip: figure(20, 120),
-    bin: fc.oneof(fc.constant([]), fc.array(figure(40, 140), { minLength: 3, maxLength: 9 })),
+    bin: fc.oneof(fc.constant<number[]>([]), fc.array(figure(40, 140), { minLength: 3, maxLength: 9 })),
     clubs: fc.array(fc.tuple(figure(20, 50), figure(0, 64), figure(150, 400)), {
       minLength: 1,
       maxLength: 5,

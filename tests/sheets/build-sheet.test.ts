@@ -158,6 +158,26 @@ describe("the Build sheet", () => {
     expect(shown(cellAt(full, row, column + 3))).toBe(5 * request.clubs.length);
   });
 
+  it("calls the shafts by the build where they weigh what it says, else by what they weigh", () => {
+    findText(plain, "Raw shaft: 105 g mid-launch");
+    findText(full, "Raw shaft: 102 to 117 g, mid");
+  });
+
+  it("shows the sensitivities of the club that the target steps from", () => {
+    const set =
+      "target; inertia of; 8; D2\nshafts; 100; 2; 7\ngrip; 50\nclub; length\n7; 37\n8; 36.5\n9; 36\n";
+    findText(sheetOf(set), "What moves swingweight on club 8");
+    findText(sheetOf(set.replace("inertia of; 8; D2", "inertia; 2650")), "What moves swingweight on club 7");
+  });
+
+  it("says of a set of one inertia how to check it", () => {
+    const set = "target; inertia; 2650\nshafts; 100\ngrip; 50\nclub; length\n7; 37\n";
+    findText(
+      sheetOf(set),
+      "Built to one moment of inertia, 2650 kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.",
+    );
+  });
+
   it("prints the model's own sensitivities beside the rules of thumb, and they agree within a third", () => {
     const rows = ["0.5 in more length", "2 g more head", "5 g more grip", "9 g more shaft"];
     // Common practice, no source: 3, 1, -1 and 1 points.
