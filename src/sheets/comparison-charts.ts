@@ -12,8 +12,8 @@ import type { WorkingsLayout } from "./workings-sheet.ts";
 export const MOST_SHOTS_DRAWN = 2000;
 
 /** Chart figures stand beside the workings, to the right. */
-const FIRST_COLUMN = 16;
-const FIRST_ROW = 2;
+export const FIRST_CHART_COLUMN = 16;
+export const FIRST_CHART_ROW = 2;
 
 /**
  * Where the shots landed, seen from above: offline across, carry up, a marker for each build. Each build has two
@@ -53,18 +53,18 @@ export function putGroupChart(
         }),
       );
     }
-    const column = FIRST_COLUMN + 2 * b;
+    const column = FIRST_CHART_COLUMN + 2 * b;
     workings.put(
-      FIRST_ROW - 1,
+      FIRST_CHART_ROW - 1,
       column,
       [axes.map(({ key }) => `${build.name}: ${metricOf(key).label}`)],
       "headingCentre",
     );
-    workings.put(FIRST_ROW, column, rows, "plain");
+    workings.put(FIRST_CHART_ROW, column, rows, "plain");
   });
   const at = (b: number, axis: number) => ({
     sheet: layout.sheet,
-    area: area(FIRST_ROW, FIRST_COLUMN + 2 * b + axis, drawn),
+    area: area(FIRST_CHART_ROW, FIRST_CHART_COLUMN + 2 * b + axis, drawn),
   });
   draft.chart({
     name: "Where the shots landed",
@@ -100,8 +100,8 @@ export function putLimitsChart(
 ): boolean {
   const key: MetricKey = "carry";
   if (!session.table.values.has(key)) return false;
-  const column = FIRST_COLUMN + 2 * session.builds.length + 1;
-  workings.put(FIRST_ROW - 1, column, [["Place", "Carry limits"]], "headingCentre");
+  const column = FIRST_CHART_COLUMN + 2 * session.builds.length + 1;
+  workings.put(FIRST_CHART_ROW - 1, column, [["Place", "Carry limits"]], "headingCentre");
   session.builds.forEach((build, b) => {
     const figures = comparison.builds.find((one) => one.name === build.name)?.metrics.get(key);
     const mean = layout.local(build.name, key, "Mean");
@@ -109,7 +109,7 @@ export function putLimitsChart(
       const limit = layout.local(build.name, key, name);
       return formula(`IF(ISNUMBER(${limit}),${limit},N(${mean}))`, value ?? figures?.mean ?? 0);
     };
-    workings.put(FIRST_ROW + 3 * b, column, [
+    workings.put(FIRST_CHART_ROW + 3 * b, column, [
       [b + 1, orMean("Low 95 %", figures?.low)],
       [b + 1, formula(`N(${mean})`, figures?.mean ?? 0)],
       [b + 1, orMean("High 95 %", figures?.high)],
@@ -117,7 +117,7 @@ export function putLimitsChart(
   });
   const at = (b: number, axis: number) => ({
     sheet: layout.sheet,
-    area: area(FIRST_ROW + 3 * b, column + axis, 3),
+    area: area(FIRST_CHART_ROW + 3 * b, column + axis, 3),
   });
   const reach = comparison.builds.flatMap((build) => {
     const figures = build.metrics.get(key);

@@ -1,69 +1,79 @@
+import type { GoalChances } from "../fitting/chances.ts";
 import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
+import type { VerdictWords } from "../fitting/verdict-words.ts";
+import { putChanceChart } from "./chance-chart.ts";
 import { putGroupChart, putLimitsChart } from "./comparison-charts.ts";
-import { BEFORE_BUILDS, PER_BUILD, putDifferences, putMeans } from "./comparison-table.ts";
+import { BEFORE_BUILDS, PER_BUILD, putComparisonTable } from "./comparison-table.ts";
 import { evidenceFormula } from "./evidence.ts";
 import type { SheetPlan } from "./plan.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 import type { ShotsLayout } from "./shots-layout.ts";
+import { putVerdict } from "./verdict-block.ts";
+import { putWindows } from "./windows-block.ts";
 import { type WorkingsLayout, workingsSheet } from "./workings-sheet.ts";
 
-const CHART_ROWS = 16;
+const CHART_ROWS = 15;
+const FIRST_ROW = 3;
+const LEAST_COLUMNS = 12;
+
+/** Everything that the Comparison sheet shows, in the units that it shows. */
+export interface ComparisonParts {
+  readonly session: Session;
+  readonly comparison: Comparison;
+  readonly shots: ShotsLayout;
+  readonly workings: WorkingsLayout;
+  readonly name: string;
+  readonly words: VerdictWords;
+  readonly warnings: readonly string[];
+  /** Null where there is no verdict yet. */
+  readonly chances: GoalChances | null;
+  /** When the words were worked out, as text. */
+  readonly made: string;
+}
 
 /**
- * The Comparison sheet, which prints on one page: who and when, what the figures say in words, two pictures, then
- * averages and differences build beside build. Averages and differences are alive; sentences carry the moment they
- * were worked out and say when the shots have changed since. Answers it together with its workings.
+ * The Comparison sheet, which prints on one page: who and when, the verdict in words, pictures, then the table of
+ * builds side by side and the target windows. The table and the windows are alive; words carry the moment they were
+ * worked out and say when the shots have changed since. Answers it together with its workings.
  */
-export function comparisonSheets(
-  session: Session,
-  comparison: Comparison,
-  shots: ShotsLayout,
-  layout: WorkingsLayout,
-  name: string,
-  words: readonly string[],
-  made: string,
-): [comparison: SheetPlan, workings: SheetPlan] {
-  const draft = new SheetDraft(name);
+export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan, workings: SheetPlan] {
+  const { session, comparison, shots, workings: layout, words, chances } = parts;
+  const draft = new SheetDraft(parts.name);
   const workings = workingsSheet(session, comparison, shots, layout);
-  const columns = Math.max(BEFORE_BUILDS + session.builds.length * PER_BUILD, 11);
+  const columns = Math.max(BEFORE_BUILDS + session.builds.length * PER_BUILD, LEAST_COLUMNS);
   draft.putAcross(0, 0, columns, session.title, "title", 28);
   draft.putAcross(1, 0, columns, factsLine(session), "subtitle");
 
-  let row = 3;
-  for (const sentence of words) {
-    draft.putAcross(row++, 0, columns, sentence, "sentence", 18);
-  }
-  draft.putAcross(row++, 0, columns, evidenceFormula(session, shots, made), "small", 15);
-  row++;
+  // The table's place follows from the number of lines above it, the evidence line's formula from the table's place.
+  const lines = verdictLines(parts);
+  const chartRow = FIRST_ROW + lines + 1;
+  const third = Math.floor(columns / 3);
+  const wide = columns - 2 * third;
+  const left = area(chartRow, 0, CHART_ROWS, third);
+  const middle = area(chartRow, third, CHART_ROWS, wide);
+  const right = area(chartRow, third + wide, CHART_ROWS, third);
+  if (chances) putChanceChart(draft, workings, layout.sheet, chances, session.builds.length, left);
+  putGroupChart(draft, workings, session, comparison, shots, layout, middle);
+  putLimitsChart(draft, workings, session, comparison, layout, right);
 
-  const half = Math.floor(columns / 2);
-  const left = putGroupChart(
+  const tableRow = chartRow + CHART_ROWS + 1;
+  const afterTable = putComparisonTable(draft, session, comparison, shots, layout, tableRow) + 1;
+  const windows = putWindows(draft, session, shots, layout, afterTable);
+  putVerdict(
     draft,
-    workings,
-    session,
-    comparison,
-    shots,
-    layout,
-    area(row, 0, CHART_ROWS, half),
+    words,
+    parts.warnings,
+    evidenceFormula(session, shots, parts.made, windows.limits),
+    FIRST_ROW,
+    columns,
   );
-  const right = putLimitsChart(
-    draft,
-    workings,
-    session,
-    comparison,
-    layout,
-    area(row, half, CHART_ROWS, columns - half),
-  );
-  if (left || right) row += CHART_ROWS + 1;
-
-  row = putMeans(draft, session, comparison, shots, layout, row) + 1;
-  if (session.builds.length > 1) row = putDifferences(draft, session, comparison, shots, layout, row) + 1;
+  let row = windows.end + 1;
   for (const line of FOOTNOTES) draft.putAcross(row++, 0, columns, line, "small", 26);
 
-  draft.width(0, 1, 20);
-  draft.width(1, 1, 6);
-  draft.width(BEFORE_BUILDS, columns - BEFORE_BUILDS, 9);
+  draft.width(0, 1, 17);
+  draft.width(1, 1, 5);
+  draft.width(BEFORE_BUILDS, columns - BEFORE_BUILDS, 7.5);
   draft.print({
     landscape: false,
     area: area(0, 0, row, columns),
@@ -74,9 +84,15 @@ export function comparisonSheets(
   return [draft.plan(), workings.plan()];
 }
 
+/** Headline, sentences, warnings and the evidence line. */
+function verdictLines({ words, warnings }: ComparisonParts): number {
+  const sentences = [...words.reasons, ...words.costs, words.next].filter((text) => text !== "");
+  return 1 + sentences.length + warnings.length + 1;
+}
+
 const FOOTNOTES = [
-  "Mean: the average of the kept shots. SD: how far single shots typically lie from it. ± 95 %: the average would lie this close to the true one in 95 of 100 such sessions. Right of the target is plus, left is minus.",
-  "Shaded differences have limits on one side of 0. Each stands alone: among many, one in twenty is shaded by chance. Before every session check the net and keep people clear of the ball's way.",
+  "Mean: the average of the kept shots. SD: how far single shots typically lie from it. Change: against the baseline; shaded where it is larger than its ± 95 %. Each change stands alone: among many, one in twenty is shaded by chance. Right of the target is plus, left is minus.",
+  "Target windows are common practice until you type your own over them; Inside is the share of kept shots between them. Before every session check the net and keep people clear of the ball's way.",
 ];
 
 function factsLine(session: Session): string {

@@ -1,6 +1,6 @@
 import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
-import type { MetricGroup } from "../shots/metrics.ts";
+import type { Metric, MetricGroup } from "../shots/metrics.ts";
 import { cellName } from "./a1.ts";
 import { numberFormat, unitText } from "./display-session.ts";
 import type { CellValue } from "./plan.ts";
@@ -8,9 +8,12 @@ import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import type { ShotsLayout } from "./shots-layout.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
-/** Label and unit stand before the builds; each build takes three columns. */
+/** Label and unit stand before the builds; each build takes four columns. */
 export const BEFORE_BUILDS = 2;
-export const PER_BUILD = 3;
+export const PER_BUILD = 4;
+const COLUMNS = ["Mean", "SD", "Change", "± 95 %"];
+const CHANGE = 2;
+const LIMITS = 3;
 
 const GROUP_TITLES: Readonly<Record<MetricGroup, string>> = {
   delivery: "Delivery: what the club did",
@@ -19,35 +22,23 @@ const GROUP_TITLES: Readonly<Record<MetricGroup, string>> = {
   group: "Group: left and right",
 };
 
-/** Names of the builds over their three columns, and what the columns hold below them. */
-export function putBuildHeadings(
+/**
+ * The live table: mean and spread of each metric, build beside build, and how far each build lies from the baseline
+ * with its 95 % limits. A change whose limits leave 0 out is shaded. Answers the next free row.
+ */
+export function putComparisonTable(
   draft: SheetDraft,
   session: Session,
-  row: number,
-  title: string,
-  columns: readonly string[],
-): void {
-  const width = session.builds.length * PER_BUILD;
-  draft.putAcross(row, 0, BEFORE_BUILDS, title, "headingLeft");
-  draft.put(row + 1, 0, [[null, null, ...session.builds.flatMap(() => columns)]], "headingCentre");
-  session.builds.forEach((build, b) => {
-    draft.putAcross(row, BEFORE_BUILDS + b * PER_BUILD, PER_BUILD, build.name, "headingCentre");
-  });
-  draft.style(area(row, BEFORE_BUILDS, 1, width), "headingCentre");
-  draft.height(row, 32);
-}
-
-/** Lays metric rows under their group titles; `cells` gives a build's three cells for a metric. Answers the next row. */
-export function putMetricRows(
-  draft: SheetDraft,
-  session: Session,
+  comparison: Comparison,
   shots: ShotsLayout,
+  workings: WorkingsLayout,
   from: number,
-  cells: (build: string, metric: ShotsLayout["metrics"][number]) => readonly CellValue[],
-  signed: boolean,
 ): number {
+  putHeadings(draft, session, from);
+  putCounts(draft, session, comparison, shots, workings, from + 2);
   const width = session.builds.length * PER_BUILD;
-  let row = from;
+  const first = from + 3;
+  let row = first;
   let group: MetricGroup | null = null;
   for (const metric of shots.metrics) {
     if (metric.group !== group) {
@@ -57,100 +48,93 @@ export function putMetricRows(
       row++;
     }
     draft.put(row, 0, [[metric.label, unitText(metric, session.units)]], "label");
-    draft.put(row, BEFORE_BUILDS, [session.builds.flatMap(({ name }) => cells(name, metric))], "figure");
-    draft.format(area(row, BEFORE_BUILDS, 1, width), numberFormat(metric.decimals, signed));
+    const cells = session.builds.flatMap(({ name }) => cellsOf(session, comparison, workings, name, metric));
+    draft.put(row, BEFORE_BUILDS, [cells], "figure", numberFormat(metric.decimals));
+    session.builds.forEach((_, b) => {
+      const change = area(row, BEFORE_BUILDS + b * PER_BUILD + CHANGE);
+      draft.format(change, numberFormat(metric.decimals, true));
+    });
     row++;
   }
+  session.builds.forEach(({ name }, b) => {
+    if (name === session.baseline) return;
+    const column = BEFORE_BUILDS + b * PER_BUILD + CHANGE;
+    const [change, limits] = [column, column - CHANGE + LIMITS].map((at) => cellName(first, at, "column"));
+    const formulaText = `IF(AND(ISNUMBER(${change}),ISNUMBER(${limits})),ABS(${change})>${limits},FALSE)`;
+    draft.condition({ area: area(first, column, row - first, 2), formula: formulaText, style: "good" });
+  });
   return row;
 }
 
-/** Means, spreads and limits, build beside build. Answers the next free row. */
-export function putMeans(
+/** Names of the builds over their columns, and what the columns hold below them. */
+function putHeadings(draft: SheetDraft, session: Session, row: number): void {
+  draft.putAcross(row, 0, BEFORE_BUILDS, "Build by build", "headingLeft");
+  draft.put(row + 1, 0, [["Change: against", null]]);
+  draft.merge(area(row + 1, 0, 1, BEFORE_BUILDS));
+  draft.style(area(row + 1, 0, 1, BEFORE_BUILDS), "headingLeft");
+  session.builds.forEach(({ name }, b) => {
+    const column = BEFORE_BUILDS + b * PER_BUILD;
+    draft.putAcross(
+      row,
+      column,
+      PER_BUILD,
+      name === session.baseline ? `${name} (baseline)` : name,
+      "headingCentre",
+    );
+    draft.put(row + 1, column, [
+      name === session.baseline ? COLUMNS.map((title, i) => (i < CHANGE ? title : null)) : COLUMNS,
+    ]);
+  });
+  draft.style(area(row + 1, BEFORE_BUILDS, 1, session.builds.length * PER_BUILD), "headingCentre");
+  draft.height(row, 32);
+}
+
+function putCounts(
   draft: SheetDraft,
   session: Session,
   comparison: Comparison,
   shots: ShotsLayout,
   workings: WorkingsLayout,
-  from: number,
-): number {
-  putBuildHeadings(draft, session, from, "Averages", ["Mean", "SD", "± 95 %"]);
-  draft.put(from + 2, 0, [["Shots kept", null]], "label");
+  row: number,
+): void {
+  draft.put(row, 0, [["Shots kept", null]], "label");
   const counts = session.builds.flatMap(({ name }): CellValue[] => {
     const build = comparison.builds.find((one) => one.name === name)!;
-    const mine = `(${shots.build}=${workings.cell(name, shots.metrics[0]!.key, "Build")})`;
+    const mine = `(${shots.build}=${workings.buildCell(name)})`;
     return [
       formula(`SUMPRODUCT(${mine}*(${shots.keep}=TRUE))`, build.kept),
       formula(`"of "&SUMPRODUCT(--${mine})`, `of ${build.shots}`),
       null,
+      null,
     ];
   });
-  draft.put(from + 2, BEFORE_BUILDS, [counts], "figure", "0");
-  return putMetricRows(
-    draft,
-    session,
-    shots,
-    from + 3,
-    (build, { key }) => {
-      const figures = comparison.builds.find((one) => one.name === build)?.metrics.get(key);
-      const high = workings.cell(build, key, "High 95 %");
-      const mean = workings.cell(build, key, "Mean");
-      return [
-        formula(mean, figures?.mean ?? ""),
-        formula(workings.cell(build, key, "SD"), figures?.sd ?? ""),
-        formula(
-          `IF(ISNUMBER(${high}),${high}-${mean},"")`,
-          figures?.high == null ? "" : figures.high - figures.mean,
-        ),
-      ];
-    },
-    false,
-  );
+  draft.put(row, BEFORE_BUILDS, [counts], "figure", "0");
 }
 
-/** Differences from the baseline with their limits. Answers the next free row. */
-export function putDifferences(
-  draft: SheetDraft,
+function cellsOf(
   session: Session,
   comparison: Comparison,
-  shots: ShotsLayout,
   workings: WorkingsLayout,
-  from: number,
-): number {
-  putBuildHeadings(draft, session, from, `Against ${session.baseline}`, [
-    "Difference",
-    "Low 95 %",
-    "High 95 %",
-  ]);
-  const end = putMetricRows(
-    draft,
-    session,
-    shots,
-    from + 2,
-    (build, { key }) => {
-      if (build === session.baseline) return [null, null, null];
-      const change = comparison.differences.find((one) => one.build === build && one.metric === key);
-      return [
-        formula(workings.cell(build, key, "Difference"), change?.difference ?? ""),
-        formula(workings.cell(build, key, "Difference low"), change?.low ?? ""),
-        formula(workings.cell(build, key, "Difference high"), change?.high ?? ""),
-      ];
-    },
-    true,
-  );
-  session.builds.forEach((build, b) => {
-    if (build.name === session.baseline) return;
-    const first = BEFORE_BUILDS + b * PER_BUILD;
-    draft.condition({
-      area: area(from + 2, first, end - from - 2, PER_BUILD),
-      formula: excludesZero(from + 2, first),
-      style: "good",
-    });
-  });
-  return end;
-}
-
-/** TRUE where both limits of a difference lie on one side of 0. */
-function excludesZero(row: number, first: number): string {
-  const [low, high] = [1, 2].map((step) => cellName(row, first + step, "column"));
-  return `IF(AND(ISNUMBER(${low}),ISNUMBER(${high})),${low}*${high}>0,FALSE)`;
+  build: string,
+  { key }: Metric,
+): CellValue[] {
+  const figures = comparison.builds.find((one) => one.name === build)?.metrics.get(key);
+  const own = [
+    formula(workings.cell(build, key, "Mean"), figures?.mean ?? ""),
+    formula(workings.cell(build, key, "SD"), figures?.sd ?? ""),
+  ];
+  if (build === session.baseline) return [...own, null, null];
+  const change = comparison.differences.find((one) => one.build === build && one.metric === key);
+  const [difference, high] = [
+    workings.cell(build, key, "Difference"),
+    workings.cell(build, key, "Difference high"),
+  ];
+  return [
+    ...own,
+    formula(difference, change?.difference ?? ""),
+    formula(
+      `IF(ISNUMBER(${high}),${high}-${difference},"")`,
+      change?.high == null ? "" : change.high - change.difference,
+    ),
+  ];
 }

@@ -1,6 +1,10 @@
 import { compareBuilds } from "../fitting/compare-builds.ts";
-import { plainSentences } from "../fitting/plain-sentences.ts";
+import { decide } from "../fitting/decide.ts";
+import { driftWarnings } from "../fitting/order-drift.ts";
 import type { Session } from "../fitting/session.ts";
+import { verdictWords } from "../fitting/verdict-words.ts";
+import { weightWords } from "../fitting/weight-words.ts";
+import { isProblem } from "../outcome/problem.ts";
 import { proposeOutliers } from "../shots/screening.ts";
 import { comparisonSheets } from "./comparison-sheet.ts";
 import { displaySession } from "./display-session.ts";
@@ -23,17 +27,18 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
   const [comparisonName, shotsName, workingsName] = names as [string, string, string];
   const shots = shotsLayout(shown, shotsName);
   const workings = workingsLayout(shown, shots, workingsName);
-  const comparison = compareBuilds(shown);
-  const words = plainSentences(session, compareBuilds(session));
-  const [comparisonPlan, workingsPlan] = comparisonSheets(
-    shown,
-    comparison,
+  const decision = decide(session);
+  const [comparisonPlan, workingsPlan] = comparisonSheets({
+    session: shown,
+    comparison: compareBuilds(shown),
     shots,
     workings,
-    comparisonName,
-    words,
+    name: comparisonName,
+    words: verdictWords(session, decision),
+    warnings: [...weightWords(session), ...driftWarnings(session)],
+    chances: isProblem(decision) ? null : decision.chances,
     made,
-  );
+  });
   const remarks = remarksOf(session, proposeOutliers(session.table));
   const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), remarks);
   return { sheets: [comparisonPlan, shotsPlan, workingsPlan], names: [], active: comparisonName };

@@ -80,6 +80,10 @@ export class SheetDraft {
     if (points) this.height(row, points);
   }
 
+  merge(where: Area): void {
+    this.merges.push(where);
+  }
+
   style(where: Area, style: StyleName): void {
     this.styles.push({ area: where, style });
   }

@@ -37,6 +37,8 @@ export interface WorkingsLayout {
   readonly end: number;
   /** `'Workings'!$D$5` */
   cell(build: string, metric: MetricKey, column: WorkingsColumn): string;
+  /** A cell that holds the build's name. */
+  buildCell(build: string): string;
   /** The same for formulas on the sheet itself: `$D$5` */
   local(build: string, metric: MetricKey, column: WorkingsColumn): string;
 }
@@ -52,6 +54,7 @@ export function workingsLayout(session: Session, shots: ShotsLayout, name: strin
     sheet: name,
     end: FIRST_ROW + session.builds.length * shots.metrics.length,
     cell: (build, metric, column) => `${sheetName(name)}!${local(build, metric, column)}`,
+    buildCell: (build) => `${sheetName(name)}!${local(build, shots.metrics[0]!.key, "Build")}`,
     local,
   };
 }

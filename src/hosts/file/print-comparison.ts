@@ -1,6 +1,11 @@
 import { type BuildSummary, type Comparison, compareBuilds } from "../../fitting/compare-builds.ts";
+import { decide } from "../../fitting/decide.ts";
+import { driftWarnings } from "../../fitting/order-drift.ts";
 import { plainSentences } from "../../fitting/plain-sentences.ts";
 import type { Session } from "../../fitting/session.ts";
+import { verdictWords } from "../../fitting/verdict-words.ts";
+import { weightWords } from "../../fitting/weight-words.ts";
+import { whatNext } from "../../fitting/what-next.ts";
 import { displaySession, unitText } from "../../sheets/display-session.ts";
 import { METRICS, type Metric } from "../../shots/metrics.ts";
 
@@ -19,12 +24,34 @@ export function printComparison(session: Session): string {
   return [
     ...wrap(facts.join(" · ")),
     "",
-    ...plainSentences(session, compareBuilds(session)).flatMap((sentence) => wrap(sentence)),
+    ...verdict(session).flatMap((sentence) => wrap(sentence)),
     "",
     ...averages(session, shown),
     ...remarks(session),
     "",
   ].join("\n");
+}
+
+/** What the shots say, what to hit next, and what differs from the baseline, a sentence a line. */
+function verdict(session: Session): string[] {
+  const decision = decide(session);
+  const words = verdictWords(session, decision);
+  const sentences = [
+    words.headline,
+    ...words.reasons,
+    ...words.costs,
+    words.next,
+    whatNext(session, decision).why,
+  ];
+  const changes = plainSentences(session, compareBuilds(session));
+  return [
+    ...sentences.filter((text) => text !== ""),
+    "",
+    ...changes,
+    "",
+    ...weightWords(session),
+    ...driftWarnings(session),
+  ];
 }
 
 /** Averages with their 95 % limits, four builds a block, so that any number of builds fits. */
