@@ -8,6 +8,12 @@ import { SWINGWEIGHT_MOMENT } from "./balance/swingweight-moment.ts";
 import { WEIGHTTOADD } from "./balance/weight-to-add.ts";
 import type { Cell } from "./cell.ts";
 import { argumentsOf, callFunction, type FunctionSpec } from "./define-function.ts";
+import { AIRAT } from "./flight/air-at.ts";
+import { AIRDENSITY } from "./flight/air-density.ts";
+import { FLIGHT } from "./flight/flight.ts";
+import { NORMALIZE } from "./flight/normalize.ts";
+import { SPINAXIS } from "./flight/spin-axis.ts";
+import { SPINLOFT } from "./flight/spin-loft.ts";
 import { CUTWEIGHT } from "./set/cut-weight.ts";
 import { PROGRESSION } from "./set/progression.ts";
 import { SORTSHAFTS } from "./set/sort-shafts.ts";
@@ -32,6 +38,13 @@ export const FUNCTIONS: readonly FunctionSpec[] = [
   // Shots
   SUMMARY,
   SCREEN,
+  // Flight
+  AIRDENSITY,
+  AIRAT,
+  FLIGHT,
+  NORMALIZE,
+  SPINLOFT,
+  SPINAXIS,
 ];
 
 /** A function as a host that has its own way of registering functions wants it. */

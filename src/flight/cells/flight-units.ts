@@ -1,5 +1,5 @@
-import Qty from "js-quantities";
 import { invalid, type Problem } from "../../outcome/problem.ts";
+import { UNIT_SIZES } from "./unit-sizes.ts";
 
 /** "us": mph, yd, ft, degrees F, inHg. "si": m/s, m, m, degrees C, hPa. */
 export type FlightUnits = "us" | "si";
@@ -19,17 +19,15 @@ export interface UnitSystem {
   readonly temperature: string;
 }
 
-const size = (unit: string) => Qty(1, unit).baseScalar;
-
 const SYSTEMS: Readonly<Record<FlightUnits, UnitSystem>> = {
   us: {
     speed: "mph",
     distance: "yd",
     height: "ft",
-    metresASecond: size("mph"),
-    metresAway: size("yd"),
-    metresUp: size("ft"),
-    celsius: (temperature) => Qty(temperature, "tempF").baseScalar - 273.15,
+    metresASecond: UNIT_SIZES.mph,
+    metresAway: UNIT_SIZES.yd,
+    metresUp: UNIT_SIZES.ft,
+    celsius: (temperature) => (temperature - 32) / 1.8,
     temperature: "degrees F",
   },
   si: {
@@ -45,7 +43,7 @@ const SYSTEMS: Readonly<Record<FlightUnits, UnitSystem>> = {
 };
 
 /** Pascals in an inch of mercury and in a hectopascal. */
-export const PASCALS = { inHg: size("inHg"), hPa: size("hPa") } as const;
+export const PASCALS = { inHg: UNIT_SIZES.inHg, hPa: UNIT_SIZES.hPa } as const;
 
 /** The unit system of a code, "us" when left out; upper and lower case alike. */
 export function unitSystem(units: unknown = "us"): UnitSystem | Problem {
