@@ -41,7 +41,7 @@ export function putChanceChart(
         marker: "none",
         markerSize: 0,
         line: "none",
-        unlisted: true,
+        unlisted: false,
       },
     ],
     legend: false,

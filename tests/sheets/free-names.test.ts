@@ -1,0 +1,51 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { freeAreaName, freeSheetName } from "../../src/sheets/free-names.ts";
+
+// Rules of a sheet's name, as the spreadsheet's help on renaming a worksheet lists them (from memory): at most 31
+// letters, none of \ / ? * [ ] :, no apostrophe at either end, never "History".
+const SHEET_RULES = /^(?!history$)(?!')[^\\/?*[\]:]{1,31}(?<!')$/i;
+
+describe("freeSheetName(wish, taken)", () => {
+  it("is the wish itself where it is free", () => {
+    expect(freeSheetName("Shots", ["Comparison"])).toBe("Shots");
+  });
+
+  it("counts on where the name is taken in any case", () => {
+    expect(freeSheetName("Shots", ["SHOTS", "shots 2"])).toBe("Shots 3");
+  });
+
+  it("takes out what no spreadsheet allows in a name", () => {
+    expect(freeSheetName("'7/8 iron: [a]*?'", [])).toBe("7 8 iron a");
+    expect(freeSheetName("History", [])).toBe("History 2");
+    expect(freeSheetName("///", [])).toBe("Sheet");
+  });
+
+  it("keeps room for the number in a long name", () => {
+    const long = "a very long name of a worksheet, too long";
+    const first = freeSheetName(long, []);
+    expect(first).toHaveLength(31);
+    expect(freeSheetName(long, [first])).toBe(`${first.slice(0, 29).trimEnd()} 2`);
+  });
+
+  it("is free and keeps to the rules, whatever is wished", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary" }), fc.array(fc.string()), (wish, taken) => {
+        const first = freeSheetName(wish, taken);
+        const second = freeSheetName(wish, [...taken, first]);
+        expect(first).toMatch(SHEET_RULES);
+        expect(second).toMatch(SHEET_RULES);
+        expect([...taken, first].map((name) => name.toLowerCase())).not.toContain(second.toLowerCase());
+      }),
+    );
+  });
+});
+
+describe("freeAreaName(wish, taken)", () => {
+  it("is letters, digits and underscores, begins with no digit, and counts on where taken", () => {
+    expect(freeAreaName("Shots", [])).toBe("Shots");
+    expect(freeAreaName("Shots", ["shots", "SHOTS_2"])).toBe("Shots_3");
+    expect(freeAreaName("7 iron", [])).toBe("_7_iron");
+    expect(freeAreaName("", [])).toBe("_");
+  });
+});
