@@ -8,6 +8,7 @@ import { decide } from "./decide.ts";
 import { familyDifferences } from "./family-differences.ts";
 import { driftWarnings } from "./order-drift.ts";
 import { GOALS, type Session } from "./session.ts";
+import { sessionFlight } from "./session-flight.ts";
 import { strikeAdjusted } from "./strike-adjusted.ts";
 import { verdictWords } from "./verdict-words.ts";
 import { WEIGHT_WARNING, weightEffects } from "./weight-effect.ts";
@@ -24,6 +25,7 @@ export function comparisonJson(session: Session) {
   const decision = decide(session);
   const next = whatNext(session, decision);
   const adjusted = strikeAdjusted(session);
+  const flight = sessionFlight(session);
   return {
     builds: builds.map(({ name, shots, kept, metrics }) => ({
       name,
@@ -53,13 +55,20 @@ export function comparisonJson(session: Session) {
     plan: { next: next.build, why: next.why, order: next.order?.rounds ?? [] },
     weightEffect: { effects: weightEffects(session), warning: WEIGHT_WARNING },
     strikeAdjusted: isProblem(adjusted) ? [] : adjusted,
+    normalized: flight.same,
+    calibration: flight.calibration,
     groups: session.builds.flatMap(({ name }) => {
       const group = buildGroup(session, name);
       return group ? [{ build: name, ...group, pattern: missPattern(group) }] : [];
     }),
     problems,
     skipped,
-    notes: [...notes, ...(isProblem(decision) ? [decision.message] : []), ...driftWarnings(session)],
+    notes: [
+      ...notes,
+      ...(isProblem(decision) ? [decision.message] : []),
+      ...driftWarnings(session),
+      ...flight.notes,
+    ],
   };
 }
 

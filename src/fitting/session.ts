@@ -2,6 +2,7 @@ import type { ShotTable } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 import { type BuildSpec, specFromName } from "./build-spec.ts";
 import { clubKindIn } from "./club-kind.ts";
+import type { AirFacts } from "./session-air.ts";
 import { type TargetWindows, usualWindows } from "./target-windows.ts";
 
 /**
@@ -33,6 +34,8 @@ export interface Session {
   /** What the flight should be; the trade's usual windows until the fitter changes them. */
   readonly windows: TargetWindows;
   readonly units: UnitSet;
+  /** The air it was hit in; left out: not stated, and taken for the reference air. */
+  readonly air?: AirFacts;
 }
 
 /** Everything about a session but its shots, each with a sensible answer where it is left out. */
@@ -55,6 +58,7 @@ export function sessionOf(table: ShotTable, facts: SessionFacts = {}): Session {
     goal: facts.goal ?? "overall",
     windows: { ...windowsFor(table, facts.title ?? ""), ...facts.windows },
     units: facts.units ?? "us",
+    ...(facts.air ? { air: facts.air } : {}),
   };
 }
 
