@@ -1,10 +1,10 @@
-import { Solver } from "odex";
 import type { Air } from "../../src/flight/air/air.ts";
 import { BALL, GRAVITY } from "../../src/flight/ball/ball.ts";
 import type { CoefficientModel } from "../../src/flight/ball/coefficient-model.ts";
 import { SPIN_DECAY } from "../../src/flight/trajectory/fly-ball.ts";
 import { Forces } from "../../src/flight/trajectory/forces.ts";
 import type { Strike } from "../../src/flight/trajectory/strike.ts";
+import { Solver } from "./odex.js";
 
 type Dense = (component: number, time: number) => number;
 
