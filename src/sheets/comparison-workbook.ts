@@ -1,30 +1,34 @@
 import { compareBuilds } from "../fitting/compare-builds.ts";
 import { decide } from "../fitting/decide.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
+import { playerWords } from "../fitting/player-words.ts";
 import type { Session } from "../fitting/session.ts";
+import { sessionFlight } from "../fitting/session-flight.ts";
 import { verdictWords } from "../fitting/verdict-words.ts";
 import { weightWords } from "../fitting/weight-words.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { proposeOutliers } from "../shots/screening.ts";
+import { cellName, sheetName } from "./a1.ts";
 import { comparisonSheets } from "./comparison-sheet.ts";
 import { displaySession } from "./display-session.ts";
 import { freeAreaName, freeSheetName, type Taken } from "./free-names.ts";
-import type { WorkbookPlan } from "./plan.ts";
+import type { FormulaCell, SheetPlan, WorkbookPlan } from "./plan.ts";
+import { playerSheet } from "./player-sheet.ts";
 import { remarksOf } from "./remarks.ts";
 import { shotsLayout } from "./shots-layout.ts";
 import { shotsSheet } from "./shots-sheet.ts";
 import { workingsLayout } from "./workings-sheet.ts";
 
 /**
- * The sheets of a session: Comparison, Shots and, out of sight, Workings. Their names are free in the workbook they
- * are meant for. `made` is the moment, as text, that written sentences carry.
+ * The sheets of a session: Comparison, the player's page, Shots and, out of sight, Workings. Their names are free in
+ * the workbook they are meant for. `made` is the moment, as text, that written sentences carry.
  */
 export function comparisonWorkbook(session: Session, taken: Taken, made: string): WorkbookPlan {
   const shown = displaySession(session);
   const names: string[] = [];
-  for (const wish of ["Comparison", "Shots", "Workings"])
+  for (const wish of ["Comparison", "Player", "Shots", "Workings"])
     names.push(freeSheetName(wish, [...taken.sheets, ...names]));
-  const [comparisonName, shotsName, workingsName] = names as [string, string, string];
+  const [comparisonName, playerName, shotsName, workingsName] = names as [string, string, string, string];
   const shots = shotsLayout(shown, shotsName);
   const workings = workingsLayout(shown, shots, workingsName);
   const decision = decide(session);
@@ -37,9 +41,36 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     words: verdictWords(session, decision),
     warnings: [...weightWords(session), ...driftWarnings(session)],
     chances: isProblem(decision) ? null : decision.chances,
+    flight: sessionFlight(session),
     made,
   });
   const remarks = remarksOf(session, proposeOutliers(session.table));
   const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), remarks);
-  return { sheets: [comparisonPlan, shotsPlan, workingsPlan], names: [], active: comparisonName };
+  const playerPlan = playerSheet({
+    session,
+    words: playerWords(session, decision),
+    workings,
+    name: playerName,
+    charts: comparisonPlan.charts.filter(({ name }) => FOR_PLAYERS.has(name)),
+    evidence: evidenceOf(comparisonPlan),
+  });
+  return {
+    sheets: [comparisonPlan, playerPlan, shotsPlan, workingsPlan],
+    names: [],
+    active: comparisonName,
+  };
+}
+
+/** Pictures that a player follows without being told how. */
+const FOR_PLAYERS = new Set(["Where the shots landed", "Chance of being best"]);
+
+/** The line that tells whether the shots have changed, taken from where it is worked out. */
+function evidenceOf({ name, blocks }: SheetPlan): FormulaCell {
+  for (const { row, column, cells } of blocks) {
+    const cell = cells[0]?.[0];
+    if (typeof cell === "object" && cell !== null && String(cell.value).startsWith("Worked out")) {
+      return { formula: `${sheetName(name)}!${cellName(row, column, "both")}`, value: cell.value };
+    }
+  }
+  return { formula: '""', value: "" };
 }

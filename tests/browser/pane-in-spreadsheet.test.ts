@@ -25,6 +25,7 @@ describe("the pane in the spreadsheet, under a strict policy", { timeout: PATIEN
     expect(service.workbook.sheets.map(({ bag }) => bag.Name)).toEqual([
       "Sheet1",
       "Comparison",
+      "Player",
       "Shots",
       "Workings",
     ]);

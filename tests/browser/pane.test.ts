@@ -39,11 +39,11 @@ describe("the pane", { timeout: PATIENCE }, () => {
       await page.keyboard.press("Tab");
     expect(await focused()).toBe("make-sheets");
     await page.keyboard.press("Enter");
-    await expect.poll(() => status(page).textContent()).toBe("Added Comparison and Shots.");
+    await expect.poll(() => status(page).textContent()).toBe("Added Comparison, Player and Shots.");
     const sheets = await page.evaluate(() =>
       globalThis.paneTest.host!.written[0]!.sheets.map(({ name }) => name),
     );
-    expect(sheets).toEqual(["Comparison", "Shots", "Workings"]);
+    expect(sheets).toEqual(["Comparison", "Player", "Shots", "Workings"]);
     expect(await focused()).toBe("make-sheets");
   });
 

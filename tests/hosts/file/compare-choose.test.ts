@@ -43,8 +43,8 @@ describe("compare with --choose", { timeout: PATIENCE }, () => {
     expect([code, complaint]).toEqual([0, ""]);
     expect(out).toContain("Mean ± 95 % limits");
     const sheets = await sheetsOf("usual.xlsx");
-    expect(sheets.map(({ name }) => name)).toEqual(["Comparison", "Shots", "Workings", "Build"]);
-    expect(sheets[3]!.cells.A1?.value).toBe("Build sheet: 105 g mid-launch");
+    expect(sheets.map(({ name }) => name)).toEqual(["Comparison", "Player", "Shots", "Workings", "Build"]);
+    expect(sheets[4]!.cells.A1?.value).toBe("Build sheet: 105 g mid-launch");
   });
 
   it("plans by the set file and says its warnings on standard error, so that --json stays JSON", async () => {

@@ -1,0 +1,148 @@
+import { mean } from "simple-statistics";
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { buildGroup, missPattern } from "./build-group.ts";
+import { buildValues } from "./build-values.ts";
+import { CLEAR, type Decision, LEANING } from "./decide.ts";
+import { driftWarnings } from "./order-drift.ts";
+import { shownFigure } from "./plain-sentences.ts";
+import { type PlayerChange, playerChanges } from "./player-changes.ts";
+import type { Goal, Session } from "./session.ts";
+import { listWords, outOfHundred, verdictWords } from "./verdict-words.ts";
+import { windowReason } from "./window-reason.ts";
+
+/** What a player takes home, in words that need no fitter beside them. */
+export interface PlayerWords {
+  readonly tried: readonly string[];
+  /** Which build; one sentence. */
+  readonly suggestion: string;
+  readonly why: readonly string[];
+  readonly sure: readonly string[];
+  /** The two builds that `changes` stand between; null while there is no suggestion. */
+  readonly between: { readonly from: string; readonly to: string } | null;
+  readonly changes: readonly PlayerChange[];
+  /** Every word on the page that a player may not have met. */
+  readonly meanings: readonly string[];
+}
+
+const WANTED: Readonly<Record<Goal, string>> = {
+  carry: "the longest carry, that is how far the ball flies before it lands",
+  tight: "the tightest group, that is shots that land close together",
+  window: "a flight that starts, climbs, spins and comes down as suits the club",
+  overall: "distance, line and flight together",
+};
+
+const BRIEFLY: Readonly<Record<Goal, string>> = {
+  carry: "a long carry",
+  tight: "a tight group",
+  window: "flight",
+  overall: "distance, line and flight together",
+};
+
+/** Says a session to the player: what was tried, what we suggest and why, how sure that is, and what changed. */
+export function playerWords(session: Session, decision: Outcome<Decision>): PlayerWords {
+  const tried = triedWords(session);
+  if (isProblem(decision)) {
+    const sure = ["Nothing is sure yet."];
+    return {
+      ...{ tried, suggestion: "No suggestion yet.", why: [decision.message], sure },
+      ...{ between: null, changes: [], meanings: meanings(session) },
+    };
+  }
+  const between = { from: heldAgainst(session, decision), to: decision.best.build };
+  return {
+    tried,
+    suggestion: suggestion(decision),
+    why: whyWords(session, decision, between),
+    sure: sureWords(session, decision),
+    between,
+    changes: playerChanges(session, between.from, between.to),
+    meanings: meanings(session),
+  };
+}
+
+/** Two that cannot be told apart are shown beside each other; else the choice beside what it is to replace. */
+function heldAgainst({ baseline }: Session, { verdict, best, runnerUp }: Decision): string {
+  return verdict === "too close to call" || baseline === best.build ? runnerUp.build : baseline;
+}
+
+function triedWords({ table, builds, baseline, goal }: Session): string[] {
+  const counted = (name: string) => table.build.filter((build, i) => build === name && table.keep[i]).length;
+  const all = builds.reduce((sum, { name }) => sum + counted(name), 0);
+  const aside = table.size - all;
+  const shots =
+    aside === 0 ? `All ${all} count` : `${all} count; ${aside} ${aside === 1 ? "was" : "were"} set aside`;
+  const others = builds.length > 1 ? ` The others are held against ${baseline}.` : "";
+  return [
+    `You hit ${table.size} balls with ${builds.length === 1 ? "one build" : `${builds.length} builds`}. ${shots}: ${listWords(builds.map(({ name }) => `${counted(name)} with ${name}`))}.${others}`,
+    `What counted was ${WANTED[goal]}.`,
+  ];
+}
+
+function suggestion({ verdict, best, runnerUp }: Decision): string {
+  if (verdict === "clear") return `We suggest ${best.build}.`;
+  if (verdict === "leaning") return `We lean towards ${best.build}; it is not proved yet.`;
+  return `These shots cannot choose between ${best.build} and ${runnerUp.build}.`;
+}
+
+function whyWords(
+  session: Session,
+  decision: Decision,
+  { from, to }: { readonly from: string; readonly to: string },
+): string[] {
+  const { verdict, chances, goal } = decision;
+  const open = verdict === "too close to call";
+  const lines = open
+    ? [`${to} did a little better for ${BRIEFLY[goal]}, but by too little to choose by.`]
+    : [`Of the ${chances.builds.length} builds it did best for ${BRIEFLY[goal]}.`];
+  const carries = [to, from].map((name) => buildValues(session.table, name, "carry"));
+  if (carries.every((values) => values.length > 0)) {
+    const [mine, theirs] = carries.map((values) => shownFigure(mean(values), "carry", session.units));
+    lines.push(
+      mine === theirs
+        ? `With ${to} the ball flew ${mine} on average before it landed, and as far with ${from}.`
+        : `With ${to} the ball flew ${mine} on average before it landed, against ${theirs} with ${from}.`,
+    );
+  }
+  const groups = [to, from].map((name) => buildGroup(session, name));
+  if (groups[0]?.halfRadius != null && groups[1]?.halfRadius != null) {
+    const [mine, theirs] = groups.map((group) => shownFigure(group!.halfRadius!, "offline", session.units));
+    lines.push(
+      `Half the shots with ${to} landed within ${mine} of the middle of their group, against ${theirs} with ${from}.`,
+      `Where shots with ${to} landed: ${missPattern(groups[0])}.`,
+    );
+  }
+  if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
+  return [...lines, ...verdictWords(session, decision).costs];
+}
+
+function sureWords(session: Session, decision: Decision): string[] {
+  const { verdict, best, runnerUp, chances } = decision;
+  const [first, second] = [outOfHundred(best.chance), outOfHundred(runnerUp.chance)];
+  const counts = chances.builds.map(({ n }) => n);
+  const [fewest, most] = [Math.min(...counts), Math.max(...counts)];
+  const each = fewest === most ? String(fewest) : `${fewest} to ${most}`;
+  return [
+    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${runnerUp.build} has ${second}.`,
+    `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day; no two shots are alike, so a few never prove everything.`,
+    verdictWords(session, decision).next,
+    ...driftWarnings(session),
+  ];
+}
+
+const SAID: Readonly<Record<Decision["verdict"], string>> = {
+  clear: "Clear.",
+  leaning: "Leaning, not clear.",
+  "too close to call": "Too close to call.",
+};
+
+function meanings({ leftHanded }: Session): string[] {
+  const sides = leftHanded
+    ? "Right and left are as you see them looking from the ball to the target. For you as a left-handed player, right is the side you stand on."
+    : "Right and left are as you see them looking from the ball to the target.";
+  return [
+    "Build: one way of putting the club together, named here by its shaft.",
+    "Carry: how far the ball flies before it lands. Group: where all the shots with one build came down.",
+    `Chances in 100: of 100 suggestions as sure as this one, so many turn out right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
+    sides,
+  ];
+}

@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import { comparisonJson } from "../../src/fitting/comparison-json.ts";
+import { decide } from "../../src/fitting/decide.ts";
+import { playerWords } from "../../src/fitting/player-words.ts";
+import type { Session } from "../../src/fitting/session.ts";
+import { unavailable } from "../../src/outcome/problem.ts";
+import { PLAYER_SESSIONS } from "./player-sessions.ts";
+
+const wordsOf = (session: Session) => playerWords(session, decide(session));
+const all = (session: Session) => {
+  const { tried, suggestion, why, sure, changes, meanings } = wordsOf(session);
+  return [...tried, suggestion, ...why, ...sure, ...changes.map(({ words }) => words), ...meanings].join(
+    "\n",
+  );
+};
+
+// 1 yd = 0.9144 m (international yard and pound agreement, 1959).
+const shownCarry = (yards: number, session: Session) =>
+  session.units === "us" ? `${yards.toFixed(0)} yd` : `${(yards * 0.9144).toFixed(0)} m`;
+
+describe.each(Object.entries(PLAYER_SESSIONS))(
+  "a session that is %s, told to its player",
+  (verdict, session) => {
+    const { choice, builds, baseline } = comparisonJson(session);
+    const words = wordsOf(session);
+    const meanCarry = (name: string) => builds.find((build) => build.name === name)!.metrics.carry!.mean;
+
+    test("has the verdict that the comparison has", () => {
+      expect(choice!.verdict).toBe(verdict);
+      expect(words.sure[0]!.toLowerCase()).toMatch(new RegExp(`^${verdict}`));
+    });
+
+    test("names the build that the comparison chose, or both where it could not choose", () => {
+      expect(words.suggestion).toContain(choice!.build);
+      const open = verdict === "too close to call";
+      expect(words.suggestion.includes(choice!.runnerUp)).toBe(open);
+      expect(words.between).toEqual({ from: open ? choice!.runnerUp : baseline, to: choice!.build });
+    });
+
+    test("says why with the comparison's own averages", () => {
+      const { from, to } = words.between!;
+      const told = words.why.join(" ");
+      expect(told).toContain(`With ${to} the ball flew ${shownCarry(meanCarry(to), session)}`);
+      const theirs = shownCarry(meanCarry(from), session);
+      const same = theirs === shownCarry(meanCarry(to), session);
+      expect(told).toContain(same ? `as far with ${from}` : `${theirs} with ${from}`);
+      for (const { metric, from: before, to: after } of words.changes) {
+        const mean = (name: string) => builds.find((build) => build.name === name)!.metrics[metric]!.mean;
+        expect([before, after]).toEqual([mean(from), mean(to)]);
+      }
+    });
+
+    test("says how sure with the comparison's own chances", () => {
+      const chances = comparisonJson(session).chanceBest.carry!;
+      const said = (name: string) => {
+        const rounded = Math.round(100 * chances[name]!);
+        return rounded >= 99 ? "99 or more" : rounded < 1 ? "fewer than 1" : String(rounded);
+      };
+      expect(words.sure[0]).toContain(
+        `${choice!.build} has ${said(choice!.build)} chances in 100 of being the best of the 3; ${choice!.runnerUp} has ${said(choice!.runnerUp)}.`,
+      );
+      expect(words.sure.join(" ")).toContain("6 shots with each build");
+    });
+
+    test("uses no word of the trade without a line that explains it", () => {
+      const told = all(session);
+      expect(told).not.toMatch(
+        /\b(SD|standard deviation|confidence|interval|p-value|Welch|baseline|dispersion)\b/i,
+      );
+      for (const word of ["Build", "Carry", "Group", "Chances in 100", "Right and left"])
+        expect(words.meanings.join("\n")).toContain(word);
+      for (const { meaning } of words.changes) expect(meaning.length).toBeGreaterThan(10);
+    });
+
+    test("leaves no gap where a figure is missing", () => {
+      expect(all(session)).not.toMatch(/NaN|undefined|null|Infinity/);
+    });
+  },
+);
+
+describe("the player's words", () => {
+  test("tell a left-handed player which side is right, and others nothing of it", () => {
+    expect(all(PLAYER_SESSIONS.leaning)).toContain("left-handed player, right is the side you stand on");
+    expect(all(PLAYER_SESSIONS.clear)).not.toContain("left-handed");
+  });
+
+  test("say why there is no suggestion yet", () => {
+    const words = playerWords(PLAYER_SESSIONS.clear, unavailable("Hit at least two with each."));
+    expect(words.suggestion).toBe("No suggestion yet.");
+    expect(words.why).toEqual(["Hit at least two with each."]);
+    expect([words.between, words.changes]).toEqual([null, []]);
+  });
+
+  test("count shots that were set aside", () => {
+    const { table } = PLAYER_SESSIONS.clear;
+    const session = {
+      ...PLAYER_SESSIONS.clear,
+      table: { ...table, keep: table.keep.map((_, i) => i !== 0) },
+    };
+    expect(wordsOf(session).tried[0]).toContain(
+      "You hit 18 balls with 3 builds. 17 count; 1 was set aside: 5 with 100 g",
+    );
+  });
+});
