@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import FunctionsMetadata from "custom-functions-metadata-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
+import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 
 /**
@@ -13,10 +14,17 @@ export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
     copies("src/hosts/workbench/page.html", "index.html"),
     functionsHelp(),
+    ...functionsPage(),
     withoutHyphenation(),
   ]),
-  build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [functionsTied()]),
-  build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [copies("src/pane/pane.html", "pane.html")]),
+  build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [
+    functionsTied(),
+    ...functionsPage(),
+  ]),
+  build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [
+    copies("src/pane/pane.html", "pane.html"),
+    copies("src/pane/pane.css", "pane.css"),
+  ]),
 ];
 
 function build(name, entry, folder, plugins) {
@@ -75,11 +83,23 @@ function functionsTied() {
 
 /** Emits functions.json alone: the page has its own way of tying functions, but shows the same help. */
 function functionsHelp() {
-  return emits("functions.json", async () => {
-    const { metadataJson, errors } = await generateCustomFunctionsMetadata(functionFiles(), true);
-    if (errors.length > 0) throw new Error(errors.join("\n"));
-    return metadataJson;
+  return emits("functions.json", metadataText);
+}
+
+async function metadataText() {
+  const { metadataJson, errors } = await generateCustomFunctionsMetadata(functionFiles(), true);
+  if (errors.length > 0) throw new Error(errors.join("\n"));
+  return metadataJson;
+}
+
+/** The page that the help addresses of the functions open, with its styles. */
+function functionsPage() {
+  const page = emits("functions.html", async () => {
+    const { functionPage } = await tsImport("./src/functions/function-page.ts", import.meta.url);
+    const { FUNCTIONS } = await tsImport("./src/functions/catalogue.ts", import.meta.url);
+    return functionPage(FUNCTIONS, JSON.parse(await metadataText()).functions);
   });
+  return [page, copies("src/functions/function-page.css", "functions.css")];
 }
 
 /** The grid can hyphenate a hundred languages; its cells never do, and the dictionaries weigh 5 MB. */

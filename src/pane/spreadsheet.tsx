@@ -1,15 +1,41 @@
+import { render } from "preact";
+import { associateCommands } from "../hosts/excel/commands.ts";
 import { excelHost } from "../hosts/excel/excel-host.ts";
 import { mountPane } from "./mount.tsx";
+import { paneCommands } from "./pane-commands.ts";
 
 /** The pane inside the spreadsheet: the one file here that knows which host it stands in. */
 Office.onReady(() => {
   const element = document.getElementById("pane")!;
-  element.textContent = "";
-  if (Office.context.officeTheme) {
-    element.dataset.theme = isDark(Office.context.officeTheme.bodyBackgroundColor) ? "dark" : "light";
+  const said = document.getElementById("said")!;
+  const host = excelHost();
+  const open = () => {
+    render(null, element);
+    element.textContent = "";
+    mountPane(element, host);
+  };
+  // The buttons first: the ribbon may call while the pane is still being set up.
+  associateCommands(
+    paneCommands({
+      host,
+      reopen: open,
+      say(sentence) {
+        said.textContent = sentence;
+        said.hidden = sentence === "";
+      },
+      settled: () => new Promise((resolve) => setTimeout(resolve, KEPT_AFTER)),
+    }),
+  );
+  const { officeTheme } = Office.context;
+  if (officeTheme) {
+    const theme = isDark(officeTheme.bodyBackgroundColor) ? "dark" : "light";
+    for (const part of [element, said]) part.dataset.theme = theme;
   }
-  mountPane(element, excelHost());
+  open();
 });
+
+/** The pane waits 400 ms for the next change before it keeps what there is; a little more, and all of it is kept. */
+const KEPT_AFTER = 600;
 
 /** Whether a `#rrggbb` colour is nearer to black than to white. */
 function isDark(color: string): boolean {

@@ -10,8 +10,8 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { CatalogueEntry } from "../../functions/catalogue.ts";
 import type { Cell } from "../../functions/cell.ts";
+import { NAMESPACE } from "../../functions/namespace.ts";
 import { isProblem } from "../../outcome/problem.ts";
-import { NAMESPACE } from "./namespace.ts";
 
 /** Where a cell stands, and why there is no figure in it. */
 export type Explain = (sheetId: string, row: number, column: number, why: string) => void;

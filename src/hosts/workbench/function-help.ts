@@ -1,17 +1,7 @@
 import { FunctionType, type IFunctionInfo } from "@univerjs/preset-sheets-core";
 import type { CatalogueEntry } from "../../functions/catalogue.ts";
-import { NAMESPACE } from "./namespace.ts";
-
-/** What functions.json says of a function; made from its doc comment, and the spreadsheet's help too. */
-export interface FunctionMetadata {
-  readonly id: string;
-  readonly description?: string;
-  readonly parameters: readonly {
-    readonly name: string;
-    readonly description?: string;
-    readonly optional?: boolean;
-  }[];
-}
+import type { FunctionMetadata } from "../../functions/function-metadata.ts";
+import { NAMESPACE } from "../../functions/namespace.ts";
 
 /** Help for the list that opens while a formula is typed. A function without metadata still shows its name. */
 export function functionHelp(

@@ -1,9 +1,10 @@
 import "./page.css";
 import { CATALOGUE } from "../../functions/catalogue.ts";
+import type { FunctionMetadata } from "../../functions/function-metadata.ts";
 import { mountPane } from "../../pane/mount.tsx";
 import { cellFunction } from "./cell-function.ts";
 import { keepChartsCurrent } from "./chart-pictures.ts";
-import { type FunctionMetadata, functionHelp } from "./function-help.ts";
+import { functionHelp } from "./function-help.ts";
 import { createGrid } from "./grid.ts";
 import { workbenchHost } from "./host.ts";
 import { planOfGrid } from "./plan-of-grid.ts";

@@ -1,11 +1,11 @@
 import type { IStyleData } from "@univerjs/core";
+import { NAMESPACE } from "../../functions/namespace.ts";
 import type { Area, CellValue, SheetPlan, StyleName, WorkbookPlan } from "../../sheets/plan.ts";
 import { houseLook } from "./cell-look.ts";
 import type { Sheet, Workbook } from "./grid.ts";
 import { areaOf } from "./grid-range.ts";
 import { columnCharacters, rowPoints } from "./measures.ts";
 import { namedArea } from "./named-area.ts";
-import { NAMESPACE } from "./namespace.ts";
 import { planOfRules } from "./plan-of-rules.ts";
 import { type ReadCell, readCells, spills, usedArea } from "./read-cells.ts";
 import type { Memory } from "./remembered.ts";

@@ -1,0 +1,72 @@
+import type { Host, Written } from "../hosts/host.ts";
+import { isProblem, type Outcome, type Problem, unavailable } from "../outcome/problem.ts";
+import { buildForBench } from "./build-for-bench.ts";
+import { type Derived, derive } from "./derive.ts";
+import { type Kept, nothingKept, openDraft } from "./draft.ts";
+import { keepAll, recallKept } from "./keeping.ts";
+import { moment, today } from "./today.ts";
+import { withCells } from "./with-cells.ts";
+import { writeSheets } from "./write-sheets.ts";
+
+/** What the commands need of the pane around them. */
+export interface PaneAround {
+  readonly host: Host;
+  /** Says a sentence where the pane's user sees it. */
+  readonly say: (sentence: string) => void;
+  /** Shows the pane anew from what is kept. */
+  readonly reopen: () => void;
+  /** Resolves when the pane has kept the last change that was made in it. */
+  readonly settled: () => Promise<void>;
+}
+
+/**
+ * What the ribbon's buttons and the context menu do. They work on what is kept with the workbook, so they do the
+ * same whether the pane was open or not; whatever comes of it is said in the pane.
+ */
+export function paneCommands({ host, say, reopen, settled }: PaneAround) {
+  const recall = async (): Promise<Kept> => {
+    await settled();
+    return (await recallKept(host)) ?? nothingKept(today());
+  };
+  return {
+    async compareSelection() {
+      say("Reading the selected cells…");
+      const text = await host.selection();
+      if (isProblem(text)) return say(text.message);
+      const kept = withCells(await recall(), text, today());
+      const known = derivedFrom(kept);
+      if (isProblem(known)) return say(known.message);
+      const held = await keepAll(host, kept);
+      reopen();
+      say("Writing the sheets…");
+      const { comparisonWorkbook } = await import("./analysis.ts");
+      const written = await writeSheets(host, (taken) => comparisonWorkbook(known.session, taken, moment()));
+      say(`${sentenceOf(written)}${isProblem(held) ? ` ${held.message}` : ""}`);
+    },
+    async fillBenchSheet() {
+      say("Working the set out…");
+      const known = derivedFrom(await recall());
+      if (isProblem(known)) return say(known.message);
+      const chosen = buildForBench(known.session);
+      if (isProblem(chosen)) return say(chosen.message);
+      const { benchWorkbook } = await import("../sheets/bench-workbook.ts");
+      const written = await writeSheets(host, (taken) =>
+        benchWorkbook(known.session, chosen.build, null, taken, moment()),
+      );
+      const whose = isProblem(written) ? "" : ` It is for "${chosen.build}", ${chosen.why}.`;
+      say(`${sentenceOf(written)}${whose}`);
+    },
+  };
+}
+
+function derivedFrom(kept: Kept): Derived | Problem {
+  const nothing = unavailable(
+    "There are no shots yet: select a table of shots, headings included, and try again.",
+  );
+  return derive(openDraft(kept), kept.units) ?? nothing;
+}
+
+function sentenceOf(written: Outcome<Written>): string {
+  if (isProblem(written)) return written.message;
+  return [`Added ${new Intl.ListFormat("en-GB").format(written.sheets)}.`, ...written.notes].join(" ");
+}
