@@ -1,12 +1,15 @@
 import type { GoalChances } from "../fitting/chances.ts";
 import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
+import type { SessionFlight } from "../fitting/session-flight.ts";
 import type { VerdictWords } from "../fitting/verdict-words.ts";
 import { putChanceChart } from "./chance-chart.ts";
 import { putGroupChart, putLimitsChart } from "./comparison-charts.ts";
 import { BEFORE_BUILDS, PER_BUILD, putComparisonTable } from "./comparison-table.ts";
 import { evidenceFormula } from "./evidence.ts";
+import { putFlightChart } from "./flight-chart.ts";
 import type { SheetPlan } from "./plan.ts";
+import { putSameAir } from "./same-air-block.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 import type { ShotsLayout } from "./shots-layout.ts";
 import { putVerdict } from "./verdict-block.ts";
@@ -14,6 +17,7 @@ import { putWindows } from "./windows-block.ts";
 import { type WorkingsLayout, workingsSheet } from "./workings-sheet.ts";
 
 const CHART_ROWS = 15;
+const FLIGHT_ROWS = 13;
 const FIRST_ROW = 3;
 const LEAST_COLUMNS = 12;
 
@@ -28,6 +32,8 @@ export interface ComparisonParts {
   readonly warnings: readonly string[];
   /** Null where there is no verdict yet. */
   readonly chances: GoalChances | null;
+  /** What the flight model says, in yards and feet. */
+  readonly flight: SessionFlight;
   /** When the words were worked out, as text. */
   readonly made: string;
 }
@@ -38,7 +44,7 @@ export interface ComparisonParts {
  * worked out and say when the shots have changed since. Answers it together with its workings.
  */
 export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan, workings: SheetPlan] {
-  const { session, comparison, shots, workings: layout, words, chances } = parts;
+  const { session, comparison, shots, workings: layout, words, chances, flight } = parts;
   const draft = new SheetDraft(parts.name);
   const workings = workingsSheet(session, comparison, shots, layout);
   const columns = Math.max(BEFORE_BUILDS + session.builds.length * PER_BUILD, LEAST_COLUMNS);
@@ -57,8 +63,12 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
   putGroupChart(draft, workings, session, comparison, shots, layout, middle);
   putLimitsChart(draft, workings, session, comparison, layout, right);
 
-  const tableRow = chartRow + CHART_ROWS + 1;
-  const afterTable = putComparisonTable(draft, session, comparison, shots, layout, tableRow) + 1;
+  const below = chartRow + CHART_ROWS;
+  const whole = area(below, 0, FLIGHT_ROWS, columns);
+  const flown = putFlightChart(draft, workings, layout.sheet, session, flight, whole);
+  const tableRow = below + (flown ? FLIGHT_ROWS : 0) + 1;
+  const table = putComparisonTable(draft, session, comparison, shots, layout, tableRow);
+  const afterTable = putSameAir(draft, session, flight, parts.made, table) + 1;
   const windows = putWindows(draft, session, shots, layout, afterTable);
   putVerdict(
     draft,
