@@ -50,15 +50,17 @@ export function playerChanges(session: Session, from: string, to: string): Playe
   return found.map((one) => {
     const { label, meaning } = metricOf(one.key);
     const p = isProblem(adjusted) ? undefined : adjusted[tested.indexOf(one)];
-    const words = `${changed(session, one.key, one.to - one.from)}: ${howReal(p)}`;
+    const words = changed(session, one.key, one.to - one.from, howReal(p));
     return { metric: one.key, label, meaning, from: one.from, to: one.to, words };
   });
 }
 
-function changed({ units }: Session, key: MetricKey, change: number): string {
+function changed({ units }: Session, key: MetricKey, change: number, real: string): string {
+  const by = shownFigure(Math.abs(change), key, units);
+  if (/^0(\.0+)?( |$)/.test(by)) return "the same";
   const up = key === "offline" ? "to the right" : "more";
   const down = key === "offline" ? "to the left" : "less";
-  return `${shownFigure(Math.abs(change), key, units)} ${change > 0 ? up : down}`;
+  return `${by} ${change > 0 ? up : down}: ${real}`;
 }
 
 function howReal(p: number | undefined): string {

@@ -107,7 +107,7 @@ function whyWords(
   if (groups[0]?.halfRadius != null && groups[1]?.halfRadius != null) {
     const [mine, theirs] = groups.map((group) => shownFigure(group!.halfRadius!, "offline", session.units));
     lines.push(
-      `Half the shots with ${to} landed within ${mine} of the middle of their group, against ${theirs} with ${from}.`,
+      `Half the shots with ${to} landed within ${mine} of the middle of their group, ${mine === theirs ? "as they did" : `against ${theirs}`} with ${from}.`,
       `Where shots with ${to} landed: ${missPattern(groups[0])}.`,
     );
   }

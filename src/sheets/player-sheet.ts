@@ -6,11 +6,12 @@ import type { ChartPlan, FormulaCell, SheetPlan } from "./plan.ts";
 import { area, formula, SheetDraft } from "./sheet-draft.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
-/** Widths of the columns, in characters: figure, what it is, two builds, what changed. */
-const WIDTHS = [15, 14, 14, 14, 13, 13, 14, 14];
+/** Widths of the columns, in characters: figure, what it is, two builds, a gap, what changed. */
+const WIDTHS = [15, 14, 14, 14, 13, 13, 1.5, 14, 14];
 const COLUMNS = WIDTHS.length;
 /** Letters of a sentence that surely fit one line across the page. */
-const LETTERS = 100;
+const LETTERS = 110;
+const SMALL_LETTERS = 140;
 const LINE = 15.5;
 const CHART_ROWS = 13;
 
@@ -58,7 +59,7 @@ export function playerSheet(parts: PlayerParts): SheetPlan {
   if (words.between) row = putChanges(draft, parts, row);
   heading("Words on this page");
   for (const meaning of words.meanings) {
-    draft.putAcross(row++, 0, COLUMNS, meaning, "small", Math.ceil(meaning.length / 125) * 13 + 1);
+    draft.putAcross(row++, 0, COLUMNS, meaning, "small", Math.ceil(meaning.length / SMALL_LETTERS) * 12 + 1);
   }
   draft.putAcross(row++, 0, COLUMNS, evidence, "small", 14);
   draft.print({ landscape: false, area: area(0, 0, row, COLUMNS), pagesWide: 1, pagesTall: 1 });
@@ -75,7 +76,7 @@ function putFacts(draft: SheetDraft, { player, date, place }: Session, from: num
     draft.put(from + i, 0, [[left]], "label");
     draft.putAcross(from + i, 1, 3, leftText || null, "input", 19);
     draft.put(from + i, 4, [[right]], "label");
-    draft.putAcross(from + i, 5, 3, rightText || null, "input", 19);
+    draft.putAcross(from + i, 5, COLUMNS - 5, rightText || null, "input", 19);
   });
 }
 
@@ -83,18 +84,29 @@ function putFacts(draft: SheetDraft, { player, date, place }: Session, from: num
 function putPictures(draft: SheetDraft, charts: readonly ChartPlan[], from: number): number {
   const wide = Math.floor(COLUMNS / charts.length);
   charts.forEach((chart, i) => {
-    draft.chart({ ...chart, area: area(from, i * wide, CHART_ROWS, wide) });
+    const last = i === charts.length - 1;
+    draft.chart({ ...chart, area: area(from, i * wide, CHART_ROWS, last ? COLUMNS - i * wide : wide) });
   });
-  return from + CHART_ROWS;
+  return from + CHART_ROWS + 1;
 }
 
 /** The averages of two builds beside each other, alive, each with what the figure is. Answers the next free row. */
 function putChanges(draft: SheetDraft, { session, words, workings }: PlayerParts, from: number): number {
   const { from: was, to: is } = words.between!;
-  const headings = ["What changed, on average", null, null, null, was, is, "From the one to the other", null];
+  const headings = [
+    "What changed, on average",
+    null,
+    null,
+    null,
+    was,
+    is,
+    null,
+    "From the one to the other",
+    null,
+  ];
   draft.put(from, 0, [headings], "headingLeft");
   draft.merge(area(from, 0, 1, 4));
-  draft.merge(area(from, 6, 1, 2));
+  draft.merge(area(from, 7, 1, 2));
   draft.style(area(from, 4, 1, 2), "headingCentre");
   draft.height(from, 32);
   words.changes.forEach(({ metric: key, label, meaning, from: before, to: after, words: said }, i) => {
@@ -103,13 +115,13 @@ function putChanges(draft: SheetDraft, { session, words, workings }: PlayerParts
     const unit = unitText(metric, session.units);
     const shown = showing(metric, session.units);
     draft.put(row, 0, [[unit === "" ? label : `${label}, ${unit}`]], "label");
-    draft.putAcross(row, 1, 3, meaning, "small", 26);
+    draft.putAcross(row, 1, 3, meaning, "small", 16);
     const cells = [
       formula(workings.cell(was, key, "Mean"), shown(before)),
       formula(workings.cell(is, key, "Mean"), shown(after)),
     ];
     draft.put(row, 4, [cells], "figure", numberFormat(metric.decimals));
-    draft.putAcross(row, 6, 2, said, "sentence");
+    draft.putAcross(row, 7, 2, said, "sentence");
   });
   return from + 1 + words.changes.length;
 }
