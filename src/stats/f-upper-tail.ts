@@ -1,4 +1,4 @@
-import betainc from "@stdlib/math-base-special-betainc";
+import { betaTails } from "./beta-tails.ts";
 
 /**
  * The probability that Fisher's F exceeds `f`, straight from the upper tail by the incomplete beta function
@@ -8,8 +8,7 @@ import betainc from "@stdlib/math-base-special-betainc";
  * `fUpperTail(119.264501799318, 2, 147)` is 1.6697e-31.
  */
 export function fUpperTail(f: number, dfAbove: number, dfBelow: number): number {
-  const scaled = dfAbove * f;
-  return scaled > dfBelow
-    ? betainc(dfBelow / (dfBelow + scaled), dfBelow / 2, dfAbove / 2)
-    : betainc(scaled / (dfBelow + scaled), dfAbove / 2, dfBelow / 2, true, true);
+  const odds = (dfAbove * f) / dfBelow;
+  if (odds === 0) return 1;
+  return odds === Infinity ? 0 : Math.exp(betaTails(odds, dfAbove / 2, dfBelow / 2).logUpper);
 }

@@ -1,14 +1,13 @@
-import gammaRatio from "@stdlib/math-base-special-gamma-delta-ratio";
 import { mean } from "simple-statistics";
 import { type Outcome, unavailable } from "../outcome/problem.ts";
 import { finite } from "./finite.ts";
+import { hedgesCorrection } from "./hedges-correction.ts";
 import { type Numbers, present } from "./present.ts";
 import { sumOfSquares } from "./sum-of-squares.ts";
 
 /**
  * The difference of two means (first minus second) counted in their shared spread, with the exact correction for
- * small samples, gamma(m / 2) / (sqrt(m / 2) gamma((m - 1) / 2)) for m degrees of freedom (Hedges 1981, Journal of
- * Educational Statistics 6, 107-128). About 0.2 is small, 0.5 medium, 0.8 large (Cohen 1988).
+ * small samples (Hedges 1981, Journal of Educational Statistics 6, 107-128). About 0.2 is small, 0.5 medium, 0.8 large (Cohen 1988).
  *
  * Needs one value in each group and three in all. Student's sleep data: -0.7969352391911207.
  */
@@ -22,6 +21,5 @@ export function hedgesG(first: Numbers, second: Numbers): Outcome<number> {
   const pooledSd = Math.sqrt((sumOfSquares(a) + sumOfSquares(b)) / df);
   if (pooledSd === 0)
     return unavailable("All values within each group are the same, so there is no spread to count in.");
-  const correction = gammaRatio(df / 2, -0.5) / Math.sqrt(df / 2);
-  return finite(((mean(a) - mean(b)) / pooledSd) * correction);
+  return finite(((mean(a) - mean(b)) / pooledSd) * hedgesCorrection(df));
 }

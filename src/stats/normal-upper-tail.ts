@@ -1,11 +1,15 @@
-import cdf from "@stdlib/stats-base-dists-normal-cdf";
+import { normalTail } from "./normal-tail.ts";
 
 /**
- * The probability that a standard normal value exceeds `z`. By symmetry it is the lower tail at -z, which the
- * library takes from the complementary error function, so small tails keep their digits.
+ * The probability that a standard normal value exceeds `z`. Small tails keep their digits, down to 1e-300.
  *
  * `normalUpperTail(6)` is 9.8658764503769814e-10.
  */
 export function normalUpperTail(z: number): number {
-  return cdf(-z, 0, 1);
+  if (Math.abs(z) > 40) return z > 0 ? 0 : 1;
+  // A rounded square would cost the bell its digits, so the part that squares exactly is taken off first
+  // (Cody 1969, section 4).
+  const exact = Math.trunc(z * 16) / 16;
+  const bell = Math.exp(-0.5 * exact * exact) * Math.exp(-0.5 * (z - exact) * (z + exact));
+  return normalTail(z, bell);
 }

@@ -1,11 +1,16 @@
-import quantile from "@stdlib/stats-base-dists-t-quantile";
+import { betaOddsQuantile } from "./beta-odds-quantile.ts";
 
 /**
  * The value Student's t stays below with probability `p`. Degrees of freedom need not be whole (Welch's are not).
- * For the parts of this folder that have checked 0 < p < 1 and df > 0.
+ * For the parts of this folder that have checked 0 < p < 1 and df > 0. The square of t over its degrees of freedom
+ * is the odds of a beta value (Abramowitz and Stegun 1964, 26.7.1 and 26.5.27).
  *
  * `tQuantile(0.975, 9)` is 2.262157..., the factor of 95 % limits for ten shots.
  */
 export function tQuantile(p: number, df: number): number {
-  return quantile(p, df);
+  if (p === 0.5) return 0;
+  const tail = p < 0.5 ? p : 1 - p;
+  const split = { lower: 2 * (0.5 - tail), upper: 2 * tail };
+  const size = Math.sqrt(df * betaOddsQuantile(split, 0.5, df / 2));
+  return p < 0.5 ? -size : size;
 }

@@ -1,4 +1,4 @@
-import betainc from "@stdlib/math-base-special-betainc";
+import { betaTails } from "./beta-tails.ts";
 
 /**
  * The probability that Student's t exceeds `t`. The upper tail comes straight from the incomplete beta function
@@ -8,11 +8,7 @@ import betainc from "@stdlib/math-base-special-betainc";
  * `2 * tUpperTail(12.62059, 326)` is 5.273e-30, a two-sided p.
  */
 export function tUpperTail(t: number, df: number): number {
-  const square = t * t;
-  // Near t = 0 the first form cancels, far out the second: each is taken where its argument is well conditioned.
-  const tail =
-    square > df
-      ? betainc(df / (df + square), df / 2, 0.5) / 2
-      : betainc(square / (df + square), 0.5, df / 2, true, true) / 2;
+  const odds = (t * t) / df;
+  const tail = odds === 0 ? 0.5 : odds === Infinity ? 0 : Math.exp(betaTails(odds, 0.5, df / 2).logUpper) / 2;
   return t < 0 ? 1 - tail : tail;
 }

@@ -1,5 +1,5 @@
-import tQuantile from "@stdlib/stats-base-dists-t-quantile";
 import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
+import { tQuantile } from "../../stats/t-quantile.ts";
 import type { Air } from "../air/air.ts";
 import { type FlightOptions, flyBall } from "../trajectory/fly-ball.ts";
 import { isMeasured, type MeasuredShot } from "../uses/measured-shot.ts";
