@@ -35,12 +35,34 @@ function direction(difference: number): string {
   return difference >= 0 ? "farther" : "shorter";
 }
 
-/** A figure with its unit, to the digits that the mean of a few shots carries: whole yards, whole degrees. */
+/**
+ * A figure with its unit, to the digits that the mean of a few shots carries: whole yards, feet and turns, one decimal
+ * for small degrees and speeds, two for smash factor.
+ */
 export function shownFigure(value: number, key: MetricKey, units: UnitSet): string {
+  const unit = displayUnit(metricOf(key), units);
+  const figure = shownNumber(value, key, units);
+  return unit === "" ? figure : `${figure} ${figure === "1.0" || figure === "1" ? singular(unit) : unit}`;
+}
+
+/** Two figures of one metric with the unit once: "4 to 9 yd". */
+export function shownRange(from: number, to: number, key: MetricKey, units: UnitSet): string {
+  const unit = displayUnit(metricOf(key), units);
+  return `${shownNumber(from, key, units)} to ${shownNumber(to, key, units)}${unit === "" ? "" : ` ${unit}`}`;
+}
+
+function shownNumber(value: number, key: MetricKey, units: UnitSet): string {
   const metric = metricOf(key);
-  const unit = displayUnit(metric, units);
-  const converted = convert(value, metric.unit, unit);
+  const converted = convert(value, metric.unit, displayUnit(metric, units));
   const figure = isProblem(converted) ? value : converted;
-  const rounded = Math.abs(figure) < 1 ? figure.toFixed(1) : figure.toFixed(0);
-  return unit === "" ? rounded : `${rounded} ${unit}`;
+  const size = Math.abs(figure);
+  const far = metric.unit === "yd" || metric.unit === "ft" ? 1 : 10;
+  const decimals = size >= far ? 0 : 1;
+  return figure.toFixed(
+    metric.decimals === 2 ? 2 : Math.min(metric.decimals === 0 && size >= 1 ? 0 : 1, decimals),
+  );
+}
+
+function singular(unit: string): string {
+  return unit === "degrees" ? "degree" : unit;
 }

@@ -1,5 +1,5 @@
 import { metricOf } from "../shots/metrics.ts";
-import { shownFigure } from "./plain-sentences.ts";
+import { shownFigure, shownRange } from "./plain-sentences.ts";
 import type { Session } from "./session.ts";
 import { WEIGHT_WARNING, type WeightEffect, weightEffects } from "./weight-effect.ts";
 
@@ -22,6 +22,6 @@ export function weightWords(session: Session): string[] {
 function partOf({ metric, per10g, low, high }: WeightEffect, { units }: Session): string {
   const way = per10g > 0 ? "more" : "less";
   const [near, far] = [Math.min(Math.abs(low), Math.abs(high)), Math.max(Math.abs(low), Math.abs(high))];
-  const shown = (value: number) => shownFigure(value, metric, units);
-  return `${shown(Math.abs(per10g))} ${way} ${metricOf(metric).label.toLowerCase()} (between ${shown(near)} and ${shown(far)})`;
+  const label = metricOf(metric).label.toLowerCase();
+  return `${shownFigure(Math.abs(per10g), metric, units)} ${way} ${label} (${shownRange(near, far, metric, units)})`;
 }

@@ -17,7 +17,7 @@ export function answerCells(spec: FunctionSpec, raw: readonly unknown[]): any {
   return answer.map((row) => row.map((cell: Cell) => (isProblem(cell) ? errorValue(cell) : cell)));
 }
 
-function errorValue(problem: Problem): Error {
+function errorValue(problem: Problem): unknown {
   const platform = (globalThis as { CustomFunctions?: Partial<typeof CustomFunctions> }).CustomFunctions;
   if (!platform?.Error || !platform.ErrorCode) return new Error(problem.message);
   const { invalidValue, notAvailable } = platform.ErrorCode;

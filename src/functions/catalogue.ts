@@ -17,8 +17,13 @@ import { SPINLOFT } from "./flight/spin-loft.ts";
 import { CUTWEIGHT } from "./set/cut-weight.ts";
 import { PROGRESSION } from "./set/progression.ts";
 import { SORTSHAFTS } from "./set/sort-shafts.ts";
+import { COMPARE } from "./shots/compare.ts";
+import { GROUP } from "./shots/group.ts";
+import { NEXTBUILD } from "./shots/next-build.ts";
 import { SCREEN } from "./shots/screen.ts";
+import { SHOTSNEEDED } from "./shots/shots-needed.ts";
 import { SUMMARY } from "./shots/summary.ts";
+import { WEIGHTEFFECT } from "./shots/weight-effect.ts";
 
 /** The contents page of the functions, by their families. */
 export const FUNCTIONS: readonly FunctionSpec[] = [
@@ -37,7 +42,12 @@ export const FUNCTIONS: readonly FunctionSpec[] = [
   SORTSHAFTS,
   // Shots
   SUMMARY,
+  GROUP,
   SCREEN,
+  COMPARE,
+  SHOTSNEEDED,
+  WEIGHTEFFECT,
+  NEXTBUILD,
   // Flight
   AIRDENSITY,
   AIRAT,

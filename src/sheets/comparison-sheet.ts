@@ -68,7 +68,7 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
   const flown = putFlightChart(draft, workings, layout.sheet, session, flight, whole);
   const tableRow = below + (flown ? FLIGHT_ROWS : 0) + 1;
   const table = putComparisonTable(draft, session, comparison, shots, layout, tableRow);
-  const afterTable = putSameAir(draft, session, flight, parts.made, table) + 1;
+  const afterTable = putSameAir(draft, workings, session, flight, layout, parts.made, table) + 1;
   const windows = putWindows(draft, session, shots, layout, afterTable);
   putVerdict(
     draft,

@@ -69,7 +69,7 @@ export function putComparisonTable(
 /** Names of the builds over their columns, and what the columns hold below them. */
 function putHeadings(draft: SheetDraft, session: Session, row: number): void {
   draft.putAcross(row, 0, BEFORE_BUILDS, "Build by build", "headingLeft");
-  draft.put(row + 1, 0, [["Change: against", null]]);
+  draft.put(row + 1, 0, [["Against the baseline", null]]);
   draft.merge(area(row + 1, 0, 1, BEFORE_BUILDS));
   draft.style(area(row + 1, 0, 1, BEFORE_BUILDS), "headingLeft");
   session.builds.forEach(({ name }, b) => {

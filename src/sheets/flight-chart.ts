@@ -67,6 +67,6 @@ function firstColumn(session: Session): number {
 }
 
 function upTo(most: number): { least: number; most: number } {
-  const step = [1, 2, 5, 10, 20, 50].find((size) => most / size <= 8) ?? 100;
+  const step = [1, 2, 5, 10, 20, 50].find((size) => most / size <= 10) ?? 100;
   return { least: 0, most: Math.ceil((most * 1.03) / step) * step };
 }
