@@ -1,4 +1,4 @@
-import erfc from "@stdlib/math-base-special-erfc";
+import { normalTail } from "./normal-tail.ts";
 
 /** Unknown means, each normal: where they lie and how surely. */
 export interface Normals {
@@ -31,13 +31,18 @@ export function bestOfNormals({ centre, sd }: Normals): number[] {
   const step = (high - low) / (points - 1);
   const chances = new Array<number>(k).fill(0);
   const below = new Float64Array(k);
+  const heights = new Float64Array(k);
   for (let g = 0; g < points; g++) {
     const x = low + g * step;
-    for (let i = 0; i < k; i++) below[i] = 0.5 * erfc((centre[i]! - x) / (sd[i]! * Math.SQRT2));
     for (let i = 0; i < k; i++) {
       const z = (x - centre[i]!) / sd[i]!;
-      let share = Math.exp(-0.5 * z * z) / sd[i]!;
-      for (let j = 0; j < k; j++) if (j !== i) share *= below[j]!;
+      const bell = z < REACH ? Math.exp(-0.5 * z * z) : 0;
+      heights[i] = bell / sd[i]!;
+      below[i] = bell > 0 ? normalTail(-z, bell) : 1;
+    }
+    for (let i = 0; i < k; i++) {
+      let share = heights[i]!;
+      for (let j = 0; j < k && share > 0; j++) if (j !== i) share *= below[j]!;
       chances[i] = chances[i]! + share;
     }
   }
@@ -56,19 +61,25 @@ export function nearestOfNormals({ centre, sd }: Normals, target: number): numbe
   const panels = Math.min(MOST_PANELS, Math.max(4, Math.ceil(((high - low) / narrowest) * 0.8)));
   const width = (high - low) / panels;
   const chances = new Array<number>(k).fill(0);
+  const beyond = new Float64Array(k);
+  const heights = new Float64Array(k);
   for (let p = 0; p < panels; p++) {
     for (let q = 0; q < GAUSS.length; q++) {
       const { at, weight } = GAUSS[q]!;
       const r = low + (p + at) * width;
-      const beyond = far.map(
-        (d, i) => 0.5 * (erfc((r - d) / (sd[i]! * Math.SQRT2)) + erfc((r + d) / (sd[i]! * Math.SQRT2))),
-      );
       for (let i = 0; i < k; i++) {
         const right = (r - far[i]!) / sd[i]!;
         const left = (r + far[i]!) / sd[i]!;
-        let share = (Math.exp(-0.5 * right * right) + Math.exp(-0.5 * left * left)) / sd[i]!;
-        for (let j = 0; j < k; j++) if (j !== i) share *= beyond[j]!;
-        chances[i] = chances[i]! + share * weight * width;
+        const rightBell = Math.exp(-0.5 * right * right);
+        const leftBell = left < REACH ? Math.exp(-0.5 * left * left) : 0;
+        heights[i] = (rightBell + leftBell) / sd[i]!;
+        // Beyond r on the one side, or beyond it on the other.
+        beyond[i] = normalTail(right, rightBell) + (leftBell > 0 ? normalTail(left, leftBell) : 0);
+      }
+      for (let i = 0; i < k; i++) {
+        let share = heights[i]! * weight * width;
+        for (let j = 0; j < k && share > 0; j++) if (j !== i) share *= beyond[j]!;
+        chances[i] = chances[i]! + share;
       }
     }
   }

@@ -17,16 +17,22 @@ export function pooledChances(groups: readonly GroupMean[], target: number | nul
     fitWith(groups, ratio, weight, within, df),
   );
   const best = Math.max(...fits.map(({ logLikelihood }) => logLikelihood));
+  const weights = fits.map((fit) => fit.weight * Math.exp(fit.logLikelihood - best));
+  const whole = weights.reduce((a, b) => a + b, 0);
   const total = new Array<number>(k).fill(0);
-  for (const fit of fits) {
-    const weight = fit.weight * Math.exp(fit.logLikelihood - best);
+  for (const [f, fit] of fits.entries()) {
+    const part = weights[f]! / whole;
     // Builds that differ in nothing share the chance; so do shares too small to matter to anything shown.
-    const chances = fit.ratio === 0 ? null : chancesGiven(groups, fit, df, target, balanced);
-    for (let i = 0; i < k; i++) total[i] = total[i]! + weight * (chances ? chances[i]! : 1 / k);
+    const even = fit.ratio === 0 || part < NEGLIGIBLE;
+    const chances = even ? null : chancesGiven(groups, fit, df, target, balanced, NEGLIGIBLE / part);
+    for (let i = 0; i < k; i++) total[i] = total[i]! + part * (chances ? chances[i]! : 1 / k);
   }
   const sum = total.reduce((a, b) => a + b, 0);
   return total.map((chance) => chance / sum);
 }
+
+/** A part of the whole that is left out: all such parts together move no chance by 1e-8. */
+const NEGLIGIBLE = 1e-11;
 
 interface Fit {
   readonly ratio: number;
@@ -61,33 +67,35 @@ function fitWith(
   return { ratio, weight, logLikelihood, common, commonVariance: 1 / weights, squares };
 }
 
-/** Averages over the shared spread, and over the common mean where it matters. */
+/** Averages over the shared spread, and over the common mean where it matters; parts below `least` are left out. */
 function chancesGiven(
   groups: readonly GroupMean[],
   fit: Fit,
   df: number,
   target: number | null,
   balanced: boolean,
+  least: number,
 ): number[] {
   const lean = groups.map(({ n }) => fit.ratio ** 2 / (fit.ratio ** 2 + 1 / n));
   // Equal groups lean on the common mean alike, so that where it lies moves all of them and decides nothing.
-  const commons = balanced && target === null ? [{ z: 0, weight: 1 }] : NORMAL_NODES;
+  const commons = balanced && target === null ? [{ z: 0, part: 1 }] : NORMAL_NODES;
   const sum = new Array<number>(groups.length).fill(0);
   let total = 0;
-  for (const { spread, weight } of spreadNodes(fit.squares, df)) {
+  for (const { spread, part } of parts(spreadNodes(fit.squares, df))) {
     for (const node of commons) {
+      const share = part * node.part;
+      if (share < least) continue;
       const common = fit.common + node.z * spread * Math.sqrt(fit.commonVariance);
       const normals = {
         centre: groups.map(({ mean }, i) => lean[i]! * mean + (1 - lean[i]!) * common),
         sd: groups.map(({ n }, i) => spread * Math.sqrt(lean[i]! / n)),
       };
       const chances = target === null ? bestOfNormals(normals) : nearestOfNormals(normals, target);
-      const share = weight * node.weight;
       total += share;
       for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + share * chances[i]!;
     }
   }
-  return sum.map((chance) => chance / total);
+  return sum.map((chance) => (total > 0 ? chance / total : 1 / groups.length));
 }
 
 /** Points of the shared spread, whose square is `squares` over chi-square, even in its logarithm. */
@@ -103,8 +111,18 @@ function spreadNodes(squares: number, df: number): { spread: number; weight: num
   });
 }
 
+/** Weights as parts of their sum. */
+function parts<Node extends { readonly weight: number }>(
+  nodes: readonly Node[],
+): (Node & { part: number })[] {
+  const sum = nodes.reduce((total, { weight }) => total + weight, 0);
+  return nodes.map((node) => ({ ...node, part: node.weight / sum }));
+}
+
 /** Points of a standard normal, even from -3.6 to 3.6. */
-const NORMAL_NODES = Array.from({ length: 7 }, (_, i) => {
-  const z = (i - 3) * 1.2;
-  return { z, weight: Math.exp(-0.5 * z * z) };
-});
+const NORMAL_NODES = parts(
+  Array.from({ length: 7 }, (_, i) => {
+    const z = (i - 3) * 1.2;
+    return { z, weight: Math.exp(-0.5 * z * z) };
+  }),
+);
