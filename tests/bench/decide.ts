@@ -115,7 +115,7 @@ function isClear(shots: readonly (readonly number[])[], chances: readonly number
   return !few || Math.min(...shots[best]!) > Math.max(...shots[other]!);
 }
 
-const SEQUENTIAL_SESSIONS = 700;
+const SEQUENTIAL_SESSIONS = 300;
 const MOST_EACH = 20;
 const BUILDS = 4;
 

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { specFromName } from "../../src/fitting/build-spec.ts";
+import { weightEffect, weightEffects } from "../../src/fitting/weight-effect.ts";
+import { weightWords } from "../../src/fitting/weight-words.ts";
+import { sessionOfShots } from "./session-of-shots.ts";
+
+describe("weightEffect(values, weights)", () => {
+  it("is ten times the slope of a straight line, by hand", () => {
+    // Three points by hand: x 90, 100, 110; y 160, 158, 153: slope -0.35, so -3.5 for each 10 g.
+    expect(weightEffect([160, 158, 153], [90, 100, 110])).toMatchObject({
+      per10g: expect.closeTo(-3.5, 10),
+      n: 3,
+    });
+  });
+
+  it("says when all shafts weigh the same", () => {
+    expect(weightEffect([1, 2, 3], [100, 100, 100])).toMatchObject({ kind: "unavailable" });
+  });
+
+  it("leaves shots without a figure or a weight out", () => {
+    const nan = Number.NaN;
+    expect(weightEffect([160, nan, 158, 153, 99], [90, 95, 100, 110, nan])).toMatchObject({ n: 3 });
+  });
+});
+
+describe("weightEffects(session)", () => {
+  const session = sessionOfShots({
+    "90 g low": [160, 161, 162],
+    "100 g mid": [158, 157, 159],
+    "110 g": [153, 154, 155],
+  });
+  it("reads weights from the builds' names and finds an effect for each metric", () => {
+    const [carry] = weightEffects(session);
+    expect(carry).toMatchObject({ metric: "carry", per10g: expect.closeTo(-3.5, 10) });
+  });
+  it("is told with the warning that weight is never alone", () => {
+    expect(weightWords(session)[0]).toMatch(/10 g more went with .* carry .*profile, length and flex/);
+  });
+});
+
+describe("specFromName(name)", () => {
+  it.each([
+    ["105 g mid-launch", { weight: 105, profile: "mid" }],
+    ["97.5g high", { weight: 97.5, profile: "high" }],
+    ["97,5 grams", { weight: 97.5 }],
+    ["Stock", {}],
+    ["5 g tip weight", {}],
+    ["3000 g", {}],
+  ])("of %j", (name, spec) => expect(specFromName(name)).toEqual({ name, ...spec }));
+});
