@@ -15,6 +15,10 @@ export interface Host {
   write(plan: WorkbookPlan, run?: Run): Promise<Outcome<Written>>;
   /** Selected cells as tab-separated text, ready for the reader. */
   selection(): Promise<Outcome<string>>;
+  /** Names of the tables in the workbook, those on the sheet in front first. */
+  tables(): Promise<Outcome<readonly string[]>>;
+  /** A table with its headings as tab-separated text; without a name all that is used on the sheet in front. */
+  tableText(name?: string): Promise<Outcome<string>>;
   /** Text kept with the workbook under a key, or null. */
   recall(key: string): Promise<string | null>;
   /** Keeps a text with the workbook; null forgets it. */
@@ -29,6 +33,7 @@ export interface Run {
 }
 
 export interface Written {
+  /** Names of the sheets that were added and are in sight. */
   readonly sheets: readonly string[];
   /** What this host could not show as planned, a sentence each. */
   readonly notes: readonly string[];

@@ -4,5 +4,8 @@
  */
 
 export { comparisonWorkbook } from "../sheets/comparison-workbook.ts";
+export { BenchView } from "./bench-view.tsx";
+export { chosenBuild } from "./chosen-build.ts";
 export { Findings } from "./findings.tsx";
+export { PlanView } from "./plan-view.tsx";
 export { verdictBrief } from "./verdict-brief.ts";

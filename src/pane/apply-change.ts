@@ -40,6 +40,10 @@ function changeDraft(draft: Draft, change: DraftChange): Draft {
       const details = { ...draft.builds[change.name], ...change.details };
       return { ...draft, builds: { ...draft.builds, [change.name]: details } };
     }
+    case "bench":
+      return { ...draft, bench: { ...draft.bench, ...change.bench } };
+    case "plan":
+      return { ...draft, plan: { ...draft.plan, ...change.plan } };
     case "tick": {
       const ticks = { ...draft.ticks };
       for (const row of change.rows) ticks[row] = change.keep;

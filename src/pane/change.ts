@@ -1,5 +1,5 @@
 import type { UnitSet } from "../shots/unit-set.ts";
-import type { BuildDetails, Correction, Draft, Facts } from "./draft.ts";
+import type { BenchChoice, BuildDetails, Correction, Draft, Facts, PlanChoice } from "./draft.ts";
 
 /** What a person can do to a session. Each is reversible. */
 export type Change =
@@ -8,6 +8,8 @@ export type Change =
   | { readonly does: "correct"; readonly column: number; readonly correction: Correction }
   | { readonly does: "facts"; readonly facts: Partial<Facts> }
   | { readonly does: "build"; readonly name: string; readonly details: BuildDetails }
+  | { readonly does: "bench"; readonly bench: Partial<BenchChoice> }
+  | { readonly does: "plan"; readonly plan: Partial<PlanChoice> }
   | { readonly does: "tick"; readonly rows: readonly number[]; readonly keep: boolean }
   | { readonly does: "units"; readonly units: UnitSet }
   | { readonly does: "replace"; readonly draft: Omit<Draft, "id"> }

@@ -9,6 +9,7 @@ import type { Draft } from "./draft.ts";
 import { lastAnswer } from "./last-answer.ts";
 import { readOptions } from "./reading-options.ts";
 import { withBuildNames } from "./with-build-names.ts";
+import { withOwnWindows } from "./with-own-windows.ts";
 import { withTicks } from "./with-ticks.ts";
 
 /** Everything that follows from a session's draft. */
@@ -51,5 +52,7 @@ function toSession(
     Object.entries(builds).map(([was, details]) => [calledNow(was), { ...specFromName(was), ...details }]),
   );
   const specs = buildNames(table).map((name) => ({ ...specFromName(name), ...told.get(name), name }));
-  return sessionOf(table, { ...facts, baseline: calledNow(facts.baseline), builds: specs, units });
+  const { windows, ...plain } = facts;
+  const session = sessionOf(table, { ...plain, baseline: calledNow(facts.baseline), builds: specs, units });
+  return { ...session, windows: withOwnWindows(session.windows, windows) };
 }

@@ -42,6 +42,10 @@ function markOf(change: Change): string {
       return "text";
     case "facts":
       return `facts ${Object.keys(change.facts)}`;
+    case "bench":
+      return `bench ${Object.keys(change.bench)}`;
+    case "plan":
+      return `plan ${Object.keys(change.plan)}`;
     case "build":
       return `build ${change.name} ${Object.keys(change.details)}`;
     default:

@@ -1,5 +1,6 @@
 import type { BuildSpec } from "../fitting/build-spec.ts";
 import type { Goal } from "../fitting/session.ts";
+import type { MetricKey } from "../shots/metrics.ts";
 import type { ColumnReading } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 
@@ -18,6 +19,27 @@ export interface Draft {
   readonly builds: Readonly<Record<string, BuildDetails>>;
   /** Shots ticked or unticked by hand, by row of the text. */
   readonly ticks: Readonly<Record<string, boolean>>;
+  readonly bench: BenchChoice;
+  readonly plan: PlanChoice;
+}
+
+/** What is to be built. */
+export interface BenchChoice {
+  /** Name of the build; empty: the one that the verdict names. */
+  readonly chosen: string;
+  /** The set file as it was edited; null: the usual set that follows from the build. */
+  readonly set: string | null;
+}
+
+/** What the test is to be, before the first ball. */
+export interface PlanChoice {
+  /** Names of builds, one a line. */
+  readonly builds: string;
+  /** Shots with each build; null: as many as the difference that matters asks for. */
+  readonly shots: number | null;
+  /** A difference in carry that matters and how far single shots spread, yards. */
+  readonly difference: number;
+  readonly spread: number;
 }
 
 export interface Correction {
@@ -37,6 +59,8 @@ export interface Facts {
   readonly goal: Goal;
   /** Name of the baseline build in the text; empty: the first one hit. */
   readonly baseline: string;
+  /** Target windows that were changed by hand, in the units kept inside. */
+  readonly windows: Readonly<Partial<Record<MetricKey, { readonly from: number; readonly to: number }>>>;
 }
 
 export type BuildDetails = Partial<BuildSpec>;
@@ -48,6 +72,9 @@ export interface Kept {
   readonly open: string;
   readonly drafts: readonly Draft[];
 }
+
+/** Six shots each; five yards that matter, and seven that shots of a mid iron spread. Common practice, no source. */
+const EMPTY_PLAN: PlanChoice = { builds: "", shots: 6, difference: 5, spread: 7 };
 
 /** A session with nothing in it yet. */
 export function emptyDraft(id: string, date = ""): Draft {
@@ -63,9 +90,12 @@ export function emptyDraft(id: string, date = ""): Draft {
       leftHanded: false,
       goal: "overall",
       baseline: "",
+      windows: {},
     },
     builds: {},
     ticks: {},
+    bench: { chosen: "", set: null },
+    plan: EMPTY_PLAN,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Host } from "../hosts/host.ts";
+import { UNIT_SETS } from "../shots/unit-set.ts";
 import { type Draft, emptyDraft, type Kept } from "./draft.ts";
 
 const KEY = "bench-sessions";
@@ -26,7 +27,7 @@ export function parseKept(text: string): Kept | null {
   const drafts = found.drafts.flatMap(toDraft);
   if (drafts.length === 0) return null;
   const open = drafts.find((draft) => draft.id === found.open) ?? drafts[0]!;
-  return { version: 1, units: found.units === "metric" ? "metric" : "us", open: open.id, drafts };
+  return { version: 1, units: UNIT_SETS.find((one) => one === found.units) ?? "us", open: open.id, drafts };
 }
 
 function toDraft(found: unknown): Draft[] {
@@ -41,6 +42,8 @@ function toDraft(found: unknown): Draft[] {
       facts: { ...empty.facts, ...part("facts") },
       builds: part("builds"),
       ticks: part("ticks"),
+      bench: { ...empty.bench, ...part("bench") },
+      plan: { ...empty.plan, ...part("plan") },
     },
   ];
 }

@@ -1,16 +1,16 @@
 import type { Session } from "../fitting/session.ts";
-import type { Host } from "../hosts/host.ts";
-import { type Making, useMaking } from "./use-making.ts";
+import type { Maker, Making } from "./use-making.ts";
 
 interface MakeBarProps {
-  readonly host: Host;
+  readonly maker: Maker;
   readonly session: Session | null;
 }
 
 /** The one button that everything leads to, always in sight, and what came of pressing it. */
-export function MakeBar({ host, session }: MakeBarProps) {
-  const { making, slow, make, cancel } = useMaking(host);
+export function MakeBar({ maker: { making, slow, make, cancel }, session }: MakeBarProps) {
   const working = making.is === "working";
+  const compare = (shots: Session) =>
+    make(async (taken, made) => (await import("./analysis.ts")).comparisonWorkbook(shots, taken, made));
   // Not disabled while it works: a button that is disabled under the finger drops the keyboard's place.
   return (
     <div class="make">
@@ -25,7 +25,7 @@ export function MakeBar({ host, session }: MakeBarProps) {
           class="primary"
           disabled={session === null}
           aria-disabled={working}
-          onClick={() => session && !working && void make(session)}
+          onClick={() => session && !working && void compare(session)}
         >
           Make the comparison sheets
         </button>

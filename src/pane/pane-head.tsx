@@ -1,7 +1,15 @@
+import { UNIT_SETS, type UnitSet } from "../shots/unit-set.ts";
 import type { DeskAction } from "./desk.ts";
 import { emptyDraft, type Kept } from "./draft.ts";
 import { freeId, sessionName } from "./session-name.ts";
 import { today } from "./today.ts";
+
+/** What each set of units shows lengths of shots, speeds and lengths of clubs in. */
+const UNIT_WORDS: Readonly<Record<UnitSet, string>> = {
+  us: "yards, mph, inches",
+  metric: "metres, m/s, cm",
+  "metric-kmh": "metres, km/h, cm",
+};
 
 interface PaneHeadProps {
   readonly kept: Kept;
@@ -54,12 +62,13 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
           aria-label="Units"
           id="units"
           value={kept.units}
-          onChange={(event) =>
-            dispatch({ does: "units", units: event.currentTarget.value === "metric" ? "metric" : "us" })
-          }
+          onChange={(event) => dispatch({ does: "units", units: event.currentTarget.value as UnitSet })}
         >
-          <option value="us">yards, mph, inches</option>
-          <option value="metric">metres, m/s, cm</option>
+          {UNIT_SETS.map((units) => (
+            <option key={units} value={units}>
+              {UNIT_WORDS[units]}
+            </option>
+          ))}
         </select>
       </div>
     </div>

@@ -83,6 +83,11 @@ const RULES = `
 .bench legend{padding:0;margin-bottom:4px;font-weight:600}
 .bench .card{border-top:1px solid var(--line);padding:4px 0}
 .bench .fields{display:grid;grid-template-columns:repeat(auto-fill,minmax(130px,1fr));gap:8px;align-items:end;margin-bottom:8px}
+.bench .window{display:grid;grid-template-columns:minmax(72px,1fr) 1fr 1fr;gap:8px;align-items:end;margin-bottom:8px}
+.bench .window>p{margin:0;align-self:center}
+.bench .rounds{padding-left:28px;margin:0 0 8px}
+.bench .rounds li{padding:3px 0;border-bottom:1px solid var(--line)}
+.bench .set td.doubt{display:table-cell;text-align:left;white-space:normal}
 .bench .fields select{width:100%}
 .bench .choice,.bench .shot label{display:flex;gap:8px;align-items:center;color:var(--ink);font-size:var(--text);margin:0;padding:3px 0;min-height:28px}
 .bench input:is([type=checkbox],[type=radio]){width:18px;height:18px;min-height:0;margin:0;flex:none;accent-color:var(--accent)}

@@ -16,6 +16,8 @@ import { SessionFacts } from "./session-facts.tsx";
 import { useAfterPaint } from "./use-after-paint.ts";
 import { useAnalysis } from "./use-analysis.ts";
 import { useDesk } from "./use-desk.ts";
+import { useMaking } from "./use-making.ts";
+import { WindowsForm } from "./windows-form.tsx";
 
 interface PaneProps {
   readonly host: Host;
@@ -33,6 +35,7 @@ export function Pane({ host, demo }: PaneProps) {
   const known = isProblem(derived) ? null : derived;
   const judged = useAfterPaint(known?.session ?? null);
   const analysis = useAnalysis();
+  const maker = useMaking(host);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
@@ -44,6 +47,24 @@ export function Pane({ host, demo }: PaneProps) {
             <BringShots key={draft.id} host={host} draft={draft} problem={problem} dispatch={dispatch} />
           )}
         </Section>
+        {draft.text.trim() === "" && (
+          <Section id="plan" title="Plan the test" startOpen={false} brief="before the first ball">
+            {() =>
+              analysis ? (
+                <analysis.PlanView
+                  key={draft.id}
+                  choice={draft.plan}
+                  units={units}
+                  figures={figures}
+                  maker={maker}
+                  dispatch={dispatch}
+                />
+              ) : (
+                <p class="quiet">Fetching what plans a test…</p>
+              )
+            }
+          </Section>
+        )}
         {known && (
           <>
             <Section
@@ -65,6 +86,12 @@ export function Pane({ host, demo }: PaneProps) {
                 <>
                   <SessionFacts facts={draft.facts} dispatch={dispatch} />
                   <BuildsForm derived={known} draft={draft} figures={figures} dispatch={dispatch} />
+                  <WindowsForm
+                    session={known.session}
+                    own={draft.facts.windows}
+                    figures={figures}
+                    dispatch={dispatch}
+                  />
                 </>
               )}
             </Section>
@@ -86,13 +113,33 @@ export function Pane({ host, demo }: PaneProps) {
                 )
               }
             </Section>
+            <Section
+              id="bench"
+              title="To the bench"
+              startOpen={false}
+              brief={judged && analysis ? analysis.chosenBuild(judged, draft.bench) : ""}
+            >
+              {() =>
+                analysis && judged ? (
+                  <analysis.BenchView
+                    session={judged}
+                    choice={draft.bench}
+                    maker={maker}
+                    figures={figures}
+                    dispatch={dispatch}
+                  />
+                ) : (
+                  <p class="quiet">Working out the set…</p>
+                )
+              }
+            </Section>
           </>
         )}
       </div>
       <p class="heard" aria-live="polite">
         {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}
       </p>
-      <MakeBar host={host} session={known?.session ?? null} />
+      <MakeBar maker={maker} session={known?.session ?? null} />
     </>
   );
 }

@@ -1,7 +1,8 @@
 import { useRef, useState } from "preact/hooks";
-import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
-import { isProblem } from "../outcome/problem.ts";
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import type { Taken } from "../sheets/free-names.ts";
+import type { WorkbookPlan } from "../sheets/plan.ts";
 import { moment } from "./today.ts";
 
 /** How far the writing of sheets is. */
@@ -11,21 +12,34 @@ export type Making =
   | { readonly is: "done"; readonly sheets: readonly string[]; readonly notes: readonly string[] }
   | { readonly is: "failed"; readonly message: string };
 
+/** Draws up sheets whose names are free, at a moment; what draws them up may have to be fetched first. */
+export type Planner = (taken: Taken, made: string) => Promise<Outcome<WorkbookPlan>>;
+
+/** What writes sheets, and how far it is. One for the whole pane: sheets are written one after the other. */
+export interface Maker {
+  readonly making: Making;
+  /** Whether it takes long enough for a bar. */
+  readonly slow: boolean;
+  readonly make: (planner: Planner) => Promise<void>;
+  readonly cancel: () => void;
+}
+
 /** What takes less than this is not worth a bar that flashes up, milliseconds. */
 const PATIENCE = 500;
 
-/** Writes the comparison sheets through the host, tells how far it is, and stops when told to. */
-export function useMaking(host: Host) {
+/** Writes sheets through the host, tells how far it is, and stops when told to. */
+export function useMaking(host: Host): Maker {
   const [making, setMaking] = useState<Making>({ is: "idle" });
   const [slow, setSlow] = useState(false);
   const stop = useRef<AbortController | null>(null);
-  const make = async (session: Session) => {
+  const make = async (planner: Planner) => {
+    if (stop.current) return;
     const controller = new AbortController();
     stop.current = controller;
     setMaking({ is: "working", share: 0 });
     const timer = setTimeout(() => setSlow(true), PATIENCE);
     const progress = (share: number) => setMaking({ is: "working", share });
-    const ended = await carryOut(host, session, controller.signal, progress);
+    const ended = await carryOut(host, planner, controller.signal, progress);
     clearTimeout(timer);
     setSlow(false);
     setMaking(ended);
@@ -36,15 +50,16 @@ export function useMaking(host: Host) {
 
 async function carryOut(
   host: Host,
-  session: Session,
+  planner: Planner,
   signal: AbortSignal,
   progress: (share: number) => void,
 ): Promise<Making> {
   try {
     const taken = await host.taken();
     if (isProblem(taken)) return { is: "failed", message: taken.message };
-    const { comparisonWorkbook } = await import("./analysis.ts");
-    const written = await host.write(comparisonWorkbook(session, taken, moment()), { signal, progress });
+    const plan = await planner(taken, moment());
+    if (isProblem(plan)) return { is: "failed", message: plan.message };
+    const written = await host.write(plan, { signal, progress });
     if (isProblem(written)) return { is: "failed", message: written.message };
     return { is: "done", ...written };
   } catch (error) {

@@ -1,14 +1,20 @@
 import { METRICS, type Metric, type Unit } from "./metrics.ts";
 
-/** Which of the two sets of units people are shown; inside, figures always stay in the first. */
-export type UnitSet = "us" | "metric";
+/**
+ * Which set of units people are shown: yards, miles an hour and inches; metres, metres a second and centimetres; or
+ * these with kilometres an hour. Inside, figures always stay in the first.
+ */
+export type UnitSet = "us" | "metric" | "metric-kmh";
+
+export const UNIT_SETS: readonly UnitSet[] = ["us", "metric", "metric-kmh"];
 
 /** The unit a metric is shown in. */
 export function displayUnit(metric: Metric, units: UnitSet): Unit {
-  return units === "us" ? metric.unit : metric.metric;
+  if (units === "us") return metric.unit;
+  return units === "metric-kmh" && metric.metric === "m/s" ? "km/h" : metric.metric;
 }
 
-/** Whether any metric is shown differently in the two sets. */
+/** Whether a metric is shown differently in yards and in metres. */
 export function differs(metric: Metric): boolean {
   return metric.unit !== metric.metric;
 }

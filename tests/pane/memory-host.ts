@@ -21,6 +21,8 @@ export function memoryHost(): Host & {
       return { sheets: plan.sheets.filter(({ hidden }) => !hidden).map(({ name }) => name), notes: [] };
     },
     selection: async () => "Build\tCarry\nA\t150\nB\t160",
+    tables: async () => ["Fittings"],
+    tableText: async (name) => `Build\tCarry\n${name ?? "Sheet"}\t150\nB\t160`,
     recall: async (key) => texts.get(key) ?? null,
     keep: async (key, text) => {
       if (text === null) texts.delete(key);

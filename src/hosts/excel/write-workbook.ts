@@ -32,7 +32,8 @@ export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<
       await sendSteps(context, steps, run);
       return undefined;
     });
-    return refused ?? { sheets: plan.sheets.map(({ name }) => name), notes };
+    const seen = plan.sheets.filter(({ hidden }) => !hidden);
+    return refused ?? { sheets: seen.map(({ name }) => name), notes };
   } catch (error) {
     const gone = before === undefined || (await takeAway(plan, marks, before));
     const then = gone

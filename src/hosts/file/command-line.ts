@@ -1,10 +1,10 @@
 import { parseArgs } from "node:util";
 import { GOALS, type Goal } from "../../fitting/session.ts";
 import { invalid, type Outcome } from "../../outcome/problem.ts";
-import type { UnitSet } from "../../shots/unit-set.ts";
+import { UNIT_SETS, type UnitSet } from "../../shots/unit-set.ts";
 
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric] [--choose NAME [--set SETFILE]]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--choose NAME [--set SETFILE]]";
 
 export interface CommandLine {
   /** A file to read, `-` for standard input, null for the demo session. */
@@ -40,8 +40,8 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     return invalid(`--goal is "${values.goal}"; it should be one of ${GOALS.join(", ")}.`);
   }
   const units = values.units?.toLowerCase() ?? "us";
-  if (units !== "us" && units !== "metric") {
-    return invalid(`--units is "${values.units}"; it should be us or metric.`);
+  if (!UNIT_SETS.some((one) => one === units)) {
+    return invalid(`--units is "${values.units}"; it should be us, metric or metric-kmh.`);
   }
   if (values.out !== undefined && !/\.xlsx$/i.test(values.out)) {
     return invalid(`--out is "${values.out}"; it should be the name of a workbook that ends in .xlsx.`);
@@ -58,7 +58,7 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     json: values.json ?? false,
     baseline: values.baseline ?? null,
     goal: (goal as Goal | undefined) ?? null,
-    units,
+    units: units as UnitSet,
     choose: values.choose ?? null,
     set: values.set ?? null,
     help: values.help ?? false,

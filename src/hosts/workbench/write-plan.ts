@@ -68,7 +68,8 @@ export async function writePlan(
   }
   run.progress?.(1);
   const charts = plan.sheets.some((sheet) => sheet.charts.length > 0);
-  return { sheets: plan.sheets.map(({ name }) => name), notes: charts ? [CHARTS_AS_PICTURES] : [] };
+  const seen = plan.sheets.filter(({ hidden }) => !hidden);
+  return { sheets: seen.map(({ name }) => name), notes: charts ? [CHARTS_AS_PICTURES] : [] };
 }
 
 /** All that a sheet has beside its cells. Hidden comes last, for only a sheet in view can be dressed. */

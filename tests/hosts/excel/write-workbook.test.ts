@@ -17,7 +17,7 @@ describe("a plan written through the true client library", () => {
   test("holds everything the plan asks for, cell by cell and chart by chart", async () => {
     const { workbook } = officeHost();
     expect(await excelHost().write(samplePlan())).toEqual({
-      sheets: ["Player's comparison", "Shots & more", "Limits"],
+      sheets: ["Player's comparison", "Shots & more"],
       notes: [NO_CHART_TEXT],
     });
     expect(comparableContents(contentsOfOfficeHost(workbook, isNew))).toEqual(expected);
