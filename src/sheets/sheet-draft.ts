@@ -49,7 +49,10 @@ export class SheetDraft {
     private readonly hidden = false,
   ) {}
 
-  /** Puts a rectangle of cells down, with a look and a number format for all of it where given. */
+  /**
+   * Puts a rectangle of cells down, with a look and a number format for all of it where given. An empty text leaves
+   * the cell empty: not every host could tell the two apart.
+   */
   put(
     row: number,
     column: number,
@@ -58,7 +61,11 @@ export class SheetDraft {
     format?: string,
   ): void {
     if (cells.length === 0 || cells[0]!.length === 0) return;
-    this.blocks.push({ row, column, cells });
+    this.blocks.push({
+      row,
+      column,
+      cells: cells.map((line) => line.map((cell) => (cell === "" ? null : cell))),
+    });
     const whole = area(row, column, cells.length, cells[0]!.length);
     if (style) this.style(whole, style);
     if (format) this.format(whole, format);

@@ -1,4 +1,4 @@
-import { AddSheetTableCommand } from "@univerjs/preset-sheets-table";
+import { AddSheetTableMutation } from "@univerjs/preset-sheets-table";
 import type { SheetPlan } from "../../sheets/plan.ts";
 import { GREEN, PAPER } from "../../sheets/styles.ts";
 import type { Grid, Sheet, Workbook } from "./grid.ts";
@@ -25,13 +25,14 @@ export async function addTables(
       id: `${name}-${i}`,
       displayName: String(heading ?? ""),
     }));
-    // Not by workbook.addTable, which refuses a table called as a sheet is; spreadsheets allow that.
-    const added = await grid.executeCommand(AddSheetTableCommand.id, {
+    // The step beneath the grid's own command: the command refuses a table called as a sheet is, or calls it "Table1".
+    const added = await grid.executeCommand(AddSheetTableMutation.id, {
       unitId: workbook.getId(),
       subUnitId: sheet.getSheetId(),
       name,
       range: gridRange(area),
-      id: name,
+      tableId: name,
+      header: columns.map(({ displayName }) => displayName),
       options: { tableStyleId: THEME, showHeader: true, columns },
     });
     if (!added) throw new Error(`the grid refused the table ${name}`);
