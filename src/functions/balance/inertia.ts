@@ -8,7 +8,7 @@ export const INERTIA: FunctionSpec = {
   arguments: [
     grams("weight", "the club's total weight"),
     inches("balance", "the balance point from the butt"),
-    { ...figure("period", "seconds of one full swing, above 0"), above: 0, zeroIsBlank: true },
+    { ...figure("period", "seconds of one whole swing, above 0"), above: 0, zeroIsBlank: true },
     { ...figure("pivot", "inches from the butt to the pivot, negative beyond the butt"), otherwise: 0 },
   ],
   shape: "one",
@@ -27,7 +27,7 @@ export const INERTIA: FunctionSpec = {
  * @helpurl https://localhost:3000/functions.html#INERTIA
  * @param {any[][]} weight Total weight of the club in grams.
  * @param {any[][]} balance Balance point in inches from the butt.
- * @param {any[][]} period Seconds of one full swing, there and back, in small swings.
+ * @param {any[][]} period Seconds of one whole swing, there and back, in small swings.
  * @param {any[][]} [pivot] Inches from the butt to the pivot; 0 where left out, negative beyond the butt.
  * @returns {any[][]} kg cm2 about the butt.
  */
