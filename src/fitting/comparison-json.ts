@@ -1,12 +1,15 @@
-import { isProblem } from "../outcome/problem.ts";
-import { metricOf } from "../shots/metrics.ts";
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { type MetricKey, metricOf } from "../shots/metrics.ts";
+import { anova, type Ellipse, hotellingEllipse, permutationP, welchAnova } from "../stats/index.ts";
 import { buildGroup, missPattern } from "./build-group.ts";
+import { buildPairs, buildValues } from "./build-values.ts";
 import { chanceOfMetric } from "./chance-of-metric.ts";
 import { goalChances } from "./chances.ts";
 import { compareBuilds } from "./compare-builds.ts";
 import { decide } from "./decide.ts";
 import { familyDifferences } from "./family-differences.ts";
 import { driftWarnings } from "./order-drift.ts";
+import { outlierWords } from "./outlier-words.ts";
 import { GOALS, type Session } from "./session.ts";
 import { sessionFlight } from "./session-flight.ts";
 import { strikeAdjusted } from "./strike-adjusted.ts";
@@ -40,6 +43,9 @@ export function comparisonJson(session: Session) {
     })),
     baseline,
     comparisons: comparisons(session, differences),
+    anova: Object.fromEntries(
+      [...session.table.values.keys()].map((key) => [key, overallTests(session, key)]),
+    ),
     chanceBest: chancesByGoal(session),
     choice: isProblem(decision)
       ? null
@@ -59,7 +65,9 @@ export function comparisonJson(session: Session) {
     calibration: flight.calibration,
     groups: session.builds.flatMap(({ name }) => {
       const group = buildGroup(session, name);
-      return group ? [{ build: name, ...group, pattern: missPattern(group) }] : [];
+      return group
+        ? [{ build: name, ...group, centre: centreOf(session, name), pattern: missPattern(group) }]
+        : [];
     }),
     problems,
     skipped,
@@ -67,6 +75,7 @@ export function comparisonJson(session: Session) {
       ...notes,
       ...(isProblem(decision) ? [decision.message] : []),
       ...driftWarnings(session),
+      ...outlierWords(session),
       ...flight.notes,
     ],
   };
@@ -93,9 +102,37 @@ function comparisons(session: Session, differences: ReturnType<typeof compareBui
       method: family?.method ?? "none",
       hedgesG: row?.g ?? null,
       hodgesLehmann: row?.shift ?? null,
+      permutationP: permutationOf(session, build, metric),
       chanceBest: chances.get(metric)?.get(build) ?? null,
     };
   });
+}
+
+/** Beyond this many shots of either build the exact count of all deals takes long and says no more than Welch's t. */
+const MOST_DEALT = 7;
+
+function permutationOf(session: Session, build: string, metric: MetricKey): number | null {
+  const [mine, theirs] = [build, session.baseline].map((name) => buildValues(session.table, name, metric));
+  if (Math.max(mine!.length, theirs!.length) > MOST_DEALT) return null;
+  return orNull(permutationP(mine!, theirs!));
+}
+
+/** Whether all builds could be the same in a metric, with one shared spread and with each its own. */
+function overallTests(session: Session, metric: MetricKey) {
+  const groups = session.builds
+    .map(({ name }) => buildValues(session.table, name, metric))
+    .filter(({ length }) => length > 1);
+  return { shared: orNull(anova(groups)), welch: orNull(welchAnova(groups)) };
+}
+
+/** The 95 % limits of where the middle of a build's shots truly lies. */
+function centreOf(session: Session, build: string): Ellipse | null {
+  const { x, y } = buildPairs(session.table, build, "carry", "offline");
+  return orNull(hotellingEllipse(x, y));
+}
+
+function orNull<T>(outcome: Outcome<T>): T | null {
+  return isProblem(outcome) ? null : outcome;
 }
 
 /** For each goal the chance of each build; goals that the table cannot be judged by are left out. */

@@ -1,6 +1,7 @@
 import { compareBuilds } from "../fitting/compare-builds.ts";
 import { decide } from "../fitting/decide.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
+import { outlierWords } from "../fitting/outlier-words.ts";
 import { playerWords } from "../fitting/player-words.ts";
 import type { Session } from "../fitting/session.ts";
 import { sessionFlight } from "../fitting/session-flight.ts";
@@ -39,7 +40,7 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     workings,
     name: comparisonName,
     words: verdictWords(session, decision),
-    warnings: [...weightWords(session), ...driftWarnings(session)],
+    warnings: [...outlierWords(session), ...weightWords(session), ...driftWarnings(session)],
     chances: isProblem(decision) ? null : decision.chances,
     flight: sessionFlight(session),
     made,

@@ -1,6 +1,7 @@
 import { type BuildSummary, type Comparison, compareBuilds } from "../../fitting/compare-builds.ts";
 import { decide } from "../../fitting/decide.ts";
 import { driftWarnings } from "../../fitting/order-drift.ts";
+import { outlierWords } from "../../fitting/outlier-words.ts";
 import { plainSentences } from "../../fitting/plain-sentences.ts";
 import type { Session } from "../../fitting/session.ts";
 import { verdictWords } from "../../fitting/verdict-words.ts";
@@ -49,6 +50,7 @@ function verdict(session: Session): string[] {
     "",
     ...changes,
     "",
+    ...outlierWords(session),
     ...weightWords(session),
     ...driftWarnings(session),
   ];

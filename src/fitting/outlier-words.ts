@@ -1,0 +1,29 @@
+import { mean } from "simple-statistics";
+import { isProblem } from "../outcome/problem.ts";
+import { proposeOutliers } from "../shots/screening.ts";
+import { hodgesLehmannCentre } from "../stats/index.ts";
+import { buildValues } from "./build-values.ts";
+import { shownFigure } from "./plain-sentences.ts";
+import type { Session } from "./session.ts";
+
+/**
+ * A sentence for each build with a carry far from its others: the average that the shot pulls, and beside it the
+ * centre of Hodges and Lehmann (1963, Annals of Mathematical Statistics 34, 598-611), which it hardly moves. Whether
+ * the shot counts is the fitter's choice.
+ */
+export function outlierWords(session: Session): string[] {
+  const far = proposeOutliers(session.table, ["carry"]);
+  return session.builds.flatMap(({ name }) => {
+    const mine = far.filter(({ build }) => build === name);
+    if (mine.length === 0) return [];
+    const values = buildValues(session.table, name, "carry");
+    const centre = hodgesLehmannCentre(values);
+    if (isProblem(centre)) return [];
+    const shown = (value: number) => shownFigure(value, "carry", session.units);
+    const shots = mine.map(({ value }) => shown(value)).join(" and ");
+    const many = mine.length === 1 ? "a shot" : `${mine.length} shots`;
+    return [
+      `${name} has ${many} far from the rest (${shots}): its average is ${shown(mean(values))}, its middle without that pull ${shown(centre)}. Untick what was not a fair strike.`,
+    ];
+  });
+}
