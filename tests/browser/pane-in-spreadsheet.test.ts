@@ -1,52 +1,142 @@
-import type { Browser } from "playwright-core";
+import { rm } from "node:fs/promises";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
-import { newService } from "../office-host/service.ts";
+import { FUNCTIONS } from "../../src/functions/catalogue.ts";
+import { argumentsOf } from "../../src/functions/define-function.ts";
+import { expectAnswer } from "../functions/expect-answer.ts";
+import { newService, type Service } from "../office-host/service.ts";
+import { type BuiltFile, buildAddin, builtFiles } from "./build-addin.ts";
 import { openBrowser } from "./open-browser.ts";
 import { openPaneInSpreadsheet } from "./pane-in-spreadsheet.ts";
 
-const PATIENCE = 60_000;
+const PATIENCE = 120_000;
 
 let browser: Browser;
+let folder: string;
+let files: Map<string, BuiltFile>;
 beforeAll(async () => {
+  folder = await buildAddin();
+  files = await builtFiles(folder);
   browser = await openBrowser();
 }, PATIENCE);
-afterAll(() => browser?.close());
+afterAll(async () => {
+  await browser?.close();
+  if (folder) await rm(folder, { recursive: true });
+});
 
-describe("the pane in the spreadsheet, under a strict policy", { timeout: PATIENCE }, () => {
+const open = (service: Service) => openPaneInSpreadsheet(browser, service, files);
+const sheetNames = (service: Service) => service.workbook.sheets.map(({ bag }) => bag.Name);
+
+describe("the built add-in in the spreadsheet, under its own strict policy", { timeout: PATIENCE }, () => {
   test("goes from a pasted table to sheets through the true client library", async () => {
     const service = newService();
-    const { page, complaints, strange } = await openPaneInSpreadsheet(browser, service);
+    const { page, complaints, strange, scripts } = await open(service);
     await page.locator("#shots-text").fill(DEMO_TEXT);
     await page.locator("#make-sheets").click();
     await expect
-      .poll(() => page.locator("[role=status]").first().textContent(), { timeout: 20_000 })
+      .poll(() => page.locator(".make [role=status]").textContent(), { timeout: 20_000 })
       .toMatch(/^Added Comparison/);
-    expect(service.workbook.sheets.map(({ bag }) => bag.Name)).toEqual([
-      "Sheet1",
-      "Comparison",
-      "Player",
-      "Shots",
-      "Workings",
+    expect(sheetNames(service).slice(0, 2)).toEqual(["Sheet1", "Comparison"]);
+    expect(sheetNames(service)).toContain("Shots");
+    expect(scripts.slice(0, 3).map((address) => address.split("/").at(-1))).toEqual([
+      "office.js",
+      "functions.js",
+      "pane.js",
     ]);
+    expect(complaints).toEqual([]);
+    expect(strange).toEqual([]);
+  });
+
+  test("answers every function's worked example, and a wrong argument with the platform's own error", async () => {
+    const { page, complaints, strange } = await open(newService());
+    for (const spec of FUNCTIONS) {
+      // The spreadsheet hands over a grid for each argument, null for what is left out, and a last word of its own.
+      const given = argumentsOf(spec).map((_, i) => gridOf(spec.example.call[i]));
+      expectAnswer(await callInPage(page, spec.id, given), spec.example.answer);
+    }
+    expect(await callInPage(page, "SWINGWEIGHT", [[["heavy"]], [[29]], null])).toEqual({
+      code: "#VALUE!",
+      message: expect.stringContaining("weight"),
+    });
     expect(complaints).toEqual([]);
     expect(strange).toEqual([]);
   });
 
   test("takes the selected cells", async () => {
     const service = newService();
-    const { page, complaints } = await openPaneInSpreadsheet(browser, service);
-    const rows = DEMO_TEXT.split("\n").map((line) => line.split("\t").map((cell) => `'${cell}`));
-    await page.evaluate(async (entries) => {
-      await Excel.run(async (context) => {
-        const sheet = context.workbook.worksheets.getActiveWorksheet();
-        sheet.getRangeByIndexes(3, 1, entries.length, entries[0]!.length).formulas = entries;
-        await context.sync();
-      });
-    }, rows);
-    service.workbook.selection = [{ row: 5, column: 2, rows: 1, columns: 1 }];
+    const { page, complaints } = await open(service);
+    await fillSheet(page, service);
     await page.getByRole("button", { name: "Take the selected cells" }).click();
     await expect.poll(() => page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
     expect(complaints).toEqual([]);
   });
+
+  test("compares the selection and fills a bench sheet from the ribbon", async () => {
+    const service = newService();
+    const { page, complaints, strange } = await open(service);
+    await fillSheet(page, service);
+    await press(page, "compareSelection");
+    await expect.poll(() => page.locator("#said").textContent()).toMatch(/^Added Comparison/);
+    await expect.poll(() => page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
+    await press(page, "fillBenchSheet");
+    await expect.poll(() => page.locator("#said").textContent()).toMatch(/^Added Build.* It is for "/);
+    expect(sheetNames(service)).toContain("Build");
+    expect(complaints).toEqual([]);
+    expect(strange).toEqual([]);
+  });
+
+  test("says in the pane what a button cannot do", async () => {
+    const { page } = await open(newService());
+    await press(page, "fillBenchSheet");
+    expect(await page.locator("#said").textContent()).toMatch(/^There are no shots yet/);
+    await press(page, "compareSelection");
+    expect(await page.locator("#said").textContent()).toMatch(/^The selected cells are empty/);
+  });
 });
+
+const gridOf = (given: unknown) =>
+  given === undefined ? null : Array.isArray(given) ? (Array.isArray(given[0]) ? given : [given]) : [[given]];
+
+/** Calls a function as the runtime does, by the name that functions.js registered it under. */
+function callInPage(page: Page, id: string, given: unknown[]): Promise<unknown> {
+  return page.evaluate(
+    ([id, given]) => {
+      const { mappings } = (CustomFunctions as unknown as Registry)._association;
+      try {
+        return mappings[id]!(...given, { functionName: id });
+      } catch (error) {
+        if (!(error instanceof CustomFunctions.Error)) throw error;
+        return { code: error.code, message: error.message };
+      }
+    },
+    [id, given] as const,
+  );
+}
+
+/** Presses a button of the ribbon; resolves when the ribbon has its button back. */
+function press(page: Page, command: string): Promise<void> {
+  return page.evaluate(async (command) => {
+    const { mappings } = (Office.actions as unknown as Registry)._association;
+    await new Promise<void>((resolve, reject) => {
+      Promise.resolve(mappings[command.toUpperCase()]!({ completed: resolve })).catch(reject);
+    });
+  }, command);
+}
+
+interface Registry {
+  readonly _association: { readonly mappings: Record<string, (...given: unknown[]) => unknown> };
+}
+
+/** The demo table as text in B4 and below, with one of its cells selected. */
+async function fillSheet(page: Page, service: Service): Promise<void> {
+  const rows = DEMO_TEXT.split("\n").map((line) => line.split("\t").map((cell) => `'${cell}`));
+  await page.evaluate(async (entries) => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      sheet.getRangeByIndexes(3, 1, entries.length, entries[0]!.length).formulas = entries;
+      await context.sync();
+    });
+  }, rows);
+  service.workbook.selection = [{ row: 5, column: 2, rows: 1, columns: 1 }];
+}

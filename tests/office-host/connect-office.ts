@@ -22,6 +22,8 @@ export function connectOffice(
   globalThis.Office = Object.create(Office, {
     context: { value: { requirements: { isSetSupported } } },
     onReady: { value: onReady },
+    // The pane is open already; the library would ask the spreadsheet around it.
+    addin: { value: { showAsTaskpane: async () => {} } },
   }) as typeof Office;
   const internals = OfficeExtension as unknown as Internals;
   internals.CommonUtility._doApiNotSupportedCheck = true;

@@ -44,6 +44,21 @@ export function loadOffice(): void {
 
 /** The library's own text. */
 export function officeText(): string {
-  const path = createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.debug.js");
-  return readFileSync(path, "utf8");
+  return textOf("excel-web-16.00.debug.js");
+}
+
+/**
+ * The part of the library's loader that functions and commands are registered with. The rest of the loader looks for
+ * the spreadsheet around the page, which no test has.
+ */
+export function registryText(): string {
+  const loader = textOf("office.debug.js");
+  const start = loader.search(/\(function \(OfficeExt\) \{\s+var Association/);
+  const end = loader.indexOf("var g_isExpEnabled");
+  if (start < 0 || end < start) throw new Error("the loader has no registry where it was expected");
+  return `var OfficeExt, Office;\n${loader.slice(start, end)}`;
+}
+
+function textOf(file: string): string {
+  return readFileSync(createRequire(import.meta.url).resolve(`@microsoft/office-js/dist/${file}`), "utf8");
 }

@@ -1,6 +1,7 @@
 import type { Host } from "../host.ts";
 import { keepText, recallText } from "./kept-texts.ts";
 import { readSelection } from "./read-selection.ts";
+import { readTable, readTableNames } from "./read-tables.ts";
 import { runExcel } from "./run-excel.ts";
 import { readStanding } from "./standing.ts";
 import { writeWorkbook } from "./write-workbook.ts";
@@ -16,6 +17,8 @@ export function excelHost(): Host {
       }),
     write: writeWorkbook,
     selection: readSelection,
+    tables: readTableNames,
+    tableText: readTable,
     recall: recallText,
     keep: keepText,
   };

@@ -1,7 +1,8 @@
+import type { IRange } from "@univerjs/core";
 import Papa from "papaparse";
 import { type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { Host } from "../host.ts";
-import type { Grid, Workbook } from "./grid.ts";
+import type { Grid, Sheet, Workbook } from "./grid.ts";
 import { type TextStore, textKeeper } from "./keep-text.ts";
 import { readCells, usedArea } from "./read-cells.ts";
 import type { Memory } from "./remembered.ts";
@@ -15,6 +16,8 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
     taken: async () => takenIn(workbook),
     write: (plan, run) => writePlan(grid, workbook, memory, plan, run),
     selection: async () => selectedText(workbook),
+    tables: async () => workbook.getTableList().map(({ name }) => name),
+    tableText: async (name) => tableText(workbook, name),
     ...textKeeper(store),
   };
 }
@@ -22,15 +25,34 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
 /** Whole columns and rows are cut to where there is something in them. */
 function selectedText(workbook: Workbook): Outcome<string> {
   const selected = workbook.getActiveRange()?.getRange();
-  const sheet = workbook.getActiveSheet();
-  const used = usedArea(sheet);
   if (!selected)
     return unavailable("Nothing is selected. Select the cells of the shot table, headings included.");
-  const { startRow, startColumn } = selected;
-  const rows = Math.min(selected.endRow + 1, used.rows) - startRow;
-  const columns = Math.min(selected.endColumn + 1, used.columns) - startColumn;
-  if (rows < 1 || columns < 1) return unavailable("The selected cells are empty.");
+  return rangeText(workbook.getActiveSheet(), selected) ?? unavailable("The selected cells are empty.");
+}
+
+/** A table by its name, or the sheet in front. */
+function tableText(workbook: Workbook, name?: string): Outcome<string> {
+  if (name === undefined) {
+    const sheet = workbook.getActiveSheet();
+    const { rows, columns } = usedArea(sheet);
+    const all = { startRow: 0, startColumn: 0, endRow: rows - 1, endColumn: columns - 1 };
+    return rangeText(sheet, all) ?? unavailable("The sheet in front is empty. Go to the one with the shots.");
+  }
+  const table = workbook.getTableList().find((one) => one.name === name);
+  const sheet = table && workbook.getSheetBySheetId(table.subUnitId);
+  if (!table || !sheet) return unavailable(`There is no table "${name}" any more; choose another.`);
+  return rangeText(sheet, table.range) ?? unavailable(`The table "${name}" is empty.`);
+}
+
+/** Cells as tab-separated text, cut to where there is something; null where there is nothing. */
+function rangeText(sheet: Sheet, range: IRange): string | null {
+  const used = usedArea(sheet);
+  const { startRow, startColumn } = range;
+  const rows = Math.min(range.endRow + 1, used.rows) - startRow;
+  const columns = Math.min(range.endColumn + 1, used.columns) - startColumn;
+  if (rows < 1 || columns < 1) return null;
   const cells = readCells(sheet, { row: startRow, column: startColumn, rows, columns });
+  if (cells.every((row) => row.every((cell) => cell === null))) return null;
   return Papa.unparse(
     cells.map((row) => row.map((cell) => (typeof cell === "boolean" ? String(cell).toUpperCase() : cell))),
     { delimiter: "\t", newline: "\n" },

@@ -1,0 +1,76 @@
+import { isProblem, type Outcome } from "../outcome/problem.ts";
+import type { ReadOptions } from "../shots/read-options.ts";
+import type { Host } from "./host.ts";
+
+/** What the columns of one kind of table hold, as the fitter once put it right. */
+export type Mapping = Pick<ReadOptions, "columns" | "units">;
+
+const KEY = "bench-mappings";
+
+/** A shop has a handful of tables; beyond this the one that was not used for longest goes. */
+const MOST = 40;
+
+/** The mapping that was remembered in this workbook for tables with this signature, or null. */
+export async function recallMapping(host: Host, signature: string): Promise<Mapping | null> {
+  if (signature === "") return null;
+  const found = (await recallAll(host)).find(([known]) => known === signature);
+  return found ? found[1] : null;
+}
+
+/**
+ * Remembers a mapping for all tables with this signature; an empty mapping forgets it. A table without headings has
+ * no signature and is not remembered.
+ */
+export async function rememberMapping(
+  host: Host,
+  signature: string,
+  mapping: Mapping,
+): Promise<Outcome<true>> {
+  if (signature === "") return true;
+  const before = await recallAll(host);
+  const others = before.filter(([known]) => known !== signature);
+  const { columns = {}, units = {} } = mapping;
+  const empty = Object.keys(columns).length === 0 && Object.keys(units).length === 0;
+  const after = empty ? others : [...others, [signature, { columns, units }] as const].slice(-MOST);
+  if (empty && others.length === before.length) return true;
+  const kept = await host.keep(KEY, JSON.stringify({ version: 1, mappings: after }));
+  return isProblem(kept) ? kept : true;
+}
+
+async function recallAll(host: Host): Promise<readonly (readonly [string, Mapping])[]> {
+  try {
+    const found: unknown = JSON.parse((await host.recall(KEY)) ?? "null");
+    if (!isRecord(found) || found.version !== 1 || !Array.isArray(found.mappings)) return [];
+    return found.mappings.flatMap(toEntry);
+  } catch {
+    return [];
+  }
+}
+
+/** Leaves out whatever has not the shape it should have: others may have written into the workbook's settings. */
+function toEntry(found: unknown): (readonly [string, Mapping])[] {
+  if (!Array.isArray(found) || typeof found[0] !== "string" || !isRecord(found[1])) return [];
+  const { columns, units } = found[1];
+  return [
+    [
+      found[0],
+      {
+        columns: numbered(columns, (value) => value === null || typeof value === "string") as NonNullable<
+          Mapping["columns"]
+        >,
+        units: numbered(units, (value) => typeof value === "string") as NonNullable<Mapping["units"]>,
+      },
+    ],
+  ];
+}
+
+function numbered(found: unknown, allowed: (value: unknown) => boolean): Record<number, unknown> {
+  if (!isRecord(found)) return {};
+  return Object.fromEntries(
+    Object.entries(found).filter(([column, value]) => /^[1-9]\d*$/.test(column) && allowed(value)),
+  );
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
