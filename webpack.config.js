@@ -6,6 +6,13 @@ import { EsbuildPlugin } from "esbuild-loader";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 
+/** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
+const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
+const unitSizes = new webpack.NormalModuleReplacementPlugin(/\/quantity-sizes\.ts$/, (module) => {
+  const text = `export const QUANTITY_SIZES = ${JSON.stringify(QUANTITY_SIZES)}`;
+  module.request = `data:text/javascript,${encodeURIComponent(text)}`;
+});
+
 /**
  * What `npm run build` makes, each part by its name: `page` is the open grid with the pane beside it, all that
  * `npm start` needs; `functions` and `pane` are the add-in. `webpack --config-name page` builds one of them.
@@ -31,14 +38,10 @@ function build(name, entry, folder, plugins) {
   return {
     name,
     entry,
-    plugins,
+    plugins: [unitSizes, ...plugins],
     mode: "production",
     output: { path: absolute(folder), filename: "[name].js", chunkFilename: "[name].js" },
-    resolve: {
-      extensions: [".ts", ".tsx", ".js"],
-      // A number library tries out by eval what the browser can do; the pages forbid it, so let it fail quietly.
-      alias: { "@stdlib/utils-eval": false },
-    },
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
     experiments: { css: true },
     module: {
       rules: [
@@ -47,6 +50,9 @@ function build(name, entry, folder, plugins) {
           loader: "esbuild-loader",
           options: { target: "es2022", jsx: "automatic", jsxImportSource: "preact" },
         },
+        // Nothing but the functions' own files does anything by being imported, so what nobody uses stays out.
+        { test: /\.tsx?$/, include: absolute("src"), exclude: absolute("src/functions"), sideEffects: false },
+        { test: /node_modules.simple-statistics/, sideEffects: false },
       ],
     },
     optimization: {

@@ -1,5 +1,5 @@
-import Qty from "js-quantities";
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { QUANTITY_SIZES } from "./quantity-sizes.ts";
 import type { UnitName } from "./unit-names.ts";
 import { unitOf } from "./unit-of.ts";
 
@@ -48,7 +48,7 @@ function findFactor(from: string, to: string): Outcome<Factor> {
 }
 
 function size(unit: UnitName): number {
-  return Qty(1, unit.quantity).baseScalar * unit.times;
+  return QUANTITY_SIZES[unit.quantity]! * unit.times;
 }
 
 /** Takes off what the division of two sizes left in the last digits: 25.400000000000002 is 25.4. */
