@@ -48,9 +48,10 @@ const SESSIONS: [string, Session][] = [
 describe.each(SESSIONS)("the comparison workbook of %s", (_, session) => {
   const { sheets, active } = planOf(session);
 
-  it("is Comparison, Shots and, out of sight, Workings, and shows Comparison first", () => {
+  it("is Comparison, Player, Shots and, out of sight, Workings, and shows Comparison first", () => {
     expect(sheets.map(({ name, hidden }) => [name, hidden])).toEqual([
       ["Comparison", false],
+      ["Player", false],
       ["Shots", false],
       ["Workings", true],
     ]);
@@ -235,9 +236,9 @@ describe("names in a workbook that has them already", () => {
   it("are the next free ones, in the formulas as well, and nothing of the user's is named twice", () => {
     const taken = { sheets: ["comparison", "SHOTS", "Shots 2"], names: ["shots"] };
     const { sheets, active } = planOf(demoSession(), taken);
-    expect(sheets.map(({ name }) => name)).toEqual(["Comparison 2", "Shots 3", "Workings"]);
+    expect(sheets.map(({ name }) => name)).toEqual(["Comparison 2", "Player", "Shots 3", "Workings"]);
     expect(active).toBe("Comparison 2");
-    expect(sheets[1]!.tables[0]!.name).toBe("Shots_2");
+    expect(sheets[2]!.tables[0]!.name).toBe("Shots_2");
     const formulas = sheets.flatMap(formulasOf).map(({ formula }) => formula);
     expect(formulas.some((formula) => formula.includes("'Shots 3'!"))).toBe(true);
     expect(formulas.some((formula) => formula.includes("'Shots'!"))).toBe(false);

@@ -179,7 +179,7 @@ describe("the command", { timeout: 90_000 }, () => {
     expect([code, complained]).toEqual([0, ""]);
     expect(said).toContain("7-iron fitting (invented demo)");
     const { sheets } = await contentsOfXlsx(readFileSync(out));
-    expect(sheets.map(({ name }) => name)).toEqual(["Comparison", "Shots", "Workings"]);
+    expect(sheets.map(({ name }) => name)).toEqual(["Comparison", "Player", "Shots", "Workings"]);
   });
 
   it("reads standard input by the name -, and takes baseline and goal", async () => {
