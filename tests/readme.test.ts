@@ -8,7 +8,9 @@ import { answer } from "./club/answer.ts";
 // What README.md tells is held to what there is.
 const top = new URL("../", import.meta.url);
 const readme = readFileSync(new URL("README.md", top), "utf8");
-const { scripts } = JSON.parse(readFileSync(new URL("package.json", top), "utf8"));
+const { scripts, dependencies, devDependencies } = JSON.parse(
+  readFileSync(new URL("package.json", top), "utf8"),
+);
 
 it("has every function in its tables with the arguments it takes, and no other", () => {
   const told = [...readme.matchAll(/^\| `CLUB\.([A-Z.]+)\(([^)]*)\)`/gm)].map(
@@ -40,4 +42,18 @@ it("explains every option of the command line, and none that is not there", () =
   for (const name of options(USAGE)) expect(readme).toContain(`| \`--${name}`);
   const told = [...readme.matchAll(/^\| `--([a-z]+)/gm)].map(([, name]) => name!);
   expect(told.filter((name) => !options(USAGE).has(name))).toEqual([]);
+});
+
+it("says in DEVELOPERS.md of every package why it is there", () => {
+  const reasons = readFileSync(new URL("DEVELOPERS.md", top), "utf8");
+  const told = [...reasons.matchAll(/^\| (`[^|]+`) \| \S/gm)].flatMap(
+    ([, names]) => names!.match(/[^`, ]+/g)!,
+  );
+  const named = (name: string) => told.some((one) => one === name || one === name.replace(/\/.*/, "/*"));
+  const packages = Object.keys({ ...dependencies, ...devDependencies });
+  expect(packages.filter((name) => !named(name))).toEqual([]);
+  const there = (one: string) =>
+    packages.some((name) => name === one || (one.endsWith("/*") && name.startsWith(one.slice(0, -1))));
+  const library = (one: string) => !one.startsWith("src/") && one !== "tests";
+  expect(told.filter((one) => library(one) && !there(one))).toEqual([]);
 });
