@@ -31,20 +31,23 @@ export interface Decision {
  */
 export function decide(session: Session, goal: Goal = session.goal): Outcome<Decision> {
   const chances = goalChances(session, goal);
-  if (isProblem(chances)) return chances;
+  return isProblem(chances) ? chances : settle(choose(session, chances));
+}
+
+/** A choice from chances that are known already. What it leaves out, `settle` adds: it takes longest to work out. */
+export function choose(session: Session, chances: GoalChances): Omit<Decision, "more"> {
   const [best, runnerUp] = [...chances.builds].sort((a, b) => b.chance - a.chance) as [
     BuildChance,
     BuildChance,
   ];
-  const verdict = verdictOf(session, goal, best, runnerUp);
-  return {
-    goal,
-    verdict,
-    best,
-    runnerUp,
-    chances,
-    more: verdict === "clear" ? { each: 0, builds: [] } : shotsToSettle(chances, CLEAR),
-  };
+  const { goal } = chances;
+  return { goal, verdict: verdictOf(session, goal, best, runnerUp), best, runnerUp, chances };
+}
+
+/** A choice with the shots that would settle it. */
+export function settle(choice: Omit<Decision, "more">): Decision {
+  const clear = choice.verdict === "clear";
+  return { ...choice, more: clear ? { each: 0, builds: [] } : shotsToSettle(choice.chances, CLEAR) };
 }
 
 function verdictOf(session: Session, goal: Goal, best: BuildChance, runnerUp: BuildChance): Verdict {

@@ -48,12 +48,13 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
       ...{ between: null, changes: [], meanings: meanings(session) },
     };
   }
+  const said = verdictWords(session, decision);
   const between = { from: heldAgainst(session, decision), to: decision.best.build };
   return {
     tried,
     suggestion: suggestion(decision),
-    why: whyWords(session, decision, between),
-    sure: sureWords(session, decision),
+    why: [...whyWords(session, decision, between), ...said.costs],
+    sure: sureWords(session, decision, said.next),
     between,
     changes: playerChanges(session, between.from, between.to),
     meanings: meanings(session),
@@ -112,10 +113,10 @@ function whyWords(
     );
   }
   if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
-  return [...lines, ...verdictWords(session, decision).costs];
+  return lines;
 }
 
-function sureWords(session: Session, decision: Decision): string[] {
+function sureWords(session: Session, decision: Decision, next: string): string[] {
   const { verdict, best, runnerUp, chances } = decision;
   const [first, second] = [outOfHundred(best.chance), outOfHundred(runnerUp.chance)];
   const counts = chances.builds.map(({ n }) => n);
@@ -124,7 +125,7 @@ function sureWords(session: Session, decision: Decision): string[] {
   return [
     `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${runnerUp.build} has ${second}.`,
     `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day; no two shots are alike, so a few never prove everything.`,
-    verdictWords(session, decision).next,
+    next,
     ...driftWarnings(session),
   ];
 }

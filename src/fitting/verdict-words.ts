@@ -25,12 +25,16 @@ const GOAL_WORDS: Readonly<Record<Goal, string>> = {
   overall: "for distance, line and flight together",
 };
 
-/** Says a decision in words, or why there is none yet. */
-export function verdictWords(session: Session, decision: Outcome<Decision>): VerdictWords {
-  if (isProblem(decision)) {
-    return { headline: "No verdict yet", reasons: [decision.message], costs: [], next: "" };
+/** Says a decision in words, or why there is none yet. A comparison that is known already need not be made again. */
+export function verdictWords(
+  session: Session,
+  decision: Outcome<Decision>,
+  comparison = isProblem(decision) ? null : compareBuilds(session),
+): VerdictWords {
+  if (isProblem(decision) || comparison === null) {
+    const why = isProblem(decision) ? [decision.message] : [];
+    return { headline: "No verdict yet", reasons: why, costs: [], next: "" };
   }
-  const comparison = compareBuilds(session);
   return {
     headline: headline(decision),
     reasons: reasons(session, decision, comparison),

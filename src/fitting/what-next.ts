@@ -22,7 +22,7 @@ const USUAL_SHOTS = 6;
 const MOST_EACH = 20;
 
 /** Names the build whose next shot says most, or says that it is time to stop. */
-export function whatNext(session: Session, decision: Outcome<Decision>): WhatNext {
+export function whatNext(session: Session, decision: Outcome<Pick<Decision, "verdict">>): WhatNext {
   const names = session.builds.map(({ name }) => name);
   const plan = testPlan(names, USUAL_SHOTS);
   const order = isProblem(plan) ? null : plan;

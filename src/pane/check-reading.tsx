@@ -14,7 +14,10 @@ interface CheckReadingProps {
 export function CheckReading({ table, draft, dispatch }: CheckReadingProps) {
   return (
     <>
-      <ColumnList columns={table.columns} corrections={draft.corrections} dispatch={dispatch} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
+      <section class="wide" tabIndex={0} aria-label="Columns">
+        <ColumnList columns={table.columns} corrections={draft.corrections} dispatch={dispatch} />
+      </section>
       <ProblemList problems={table.problems} />
       {table.skipped.length > 0 && (
         <>

@@ -16,6 +16,7 @@ export function figuresFor(locale?: string): Figures {
   const parts = new Intl.NumberFormat(locale).formatToParts(12345.6);
   const decimalMark = parts.find((part) => part.type === "decimal")?.value ?? ".";
   const formats = new Map<string, Intl.NumberFormat>();
+  const plains = new Map<number, Intl.NumberFormat>();
   const format = (value: number, decimals: number, signDisplay: "auto" | "exceptZero") => {
     const key = `${decimals} ${signDisplay}`;
     let found = formats.get(key);
@@ -31,11 +32,18 @@ export function figuresFor(locale?: string): Figures {
   return {
     show: (value, decimals) => format(value, decimals, "auto"),
     signed: (value, decimals) => format(value, decimals, "exceptZero"),
-    plain: (value, most) =>
-      new Intl.NumberFormat(locale, { maximumFractionDigits: most, useGrouping: false }).format(value),
+    plain: (value, most) => {
+      const found = plains.get(most) ?? new Intl.NumberFormat(locale, plainly(most));
+      plains.set(most, found);
+      return found.format(value);
+    },
     read: (text) => readNumber(text),
     decimalMark,
   };
+}
+
+function plainly(most: number): Intl.NumberFormatOptions {
+  return { maximumFractionDigits: most, useGrouping: false };
 }
 
 /** Takes either decimal mark: nobody types thousands marks into a box for a shaft's weight. */

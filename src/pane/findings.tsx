@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { type Comparison, compareBuilds } from "../fitting/compare-builds.ts";
+import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
 import { intervalPicture } from "../pictures/interval-picture.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
@@ -13,27 +13,27 @@ import { FiguresTable } from "./figures-table.tsx";
 import { FlightView } from "./flight-view.tsx";
 import { GroupView } from "./group-view.tsx";
 import { intervalsOf, intervalText } from "./intervals.ts";
-import { lastAnswer } from "./last-answer.ts";
+import { compare } from "./judge.ts";
 import { VerdictView } from "./verdict-view.tsx";
 
 interface FindingsProps {
   readonly derived: Derived;
   /** The session as far as it has been judged: a moment behind while shots come in. */
   readonly judged: Session | null;
+  /** The session as far as it has been put into words: a moment behind that. */
+  readonly worded: Session | null;
   readonly figures: Figures;
   readonly dispatch: (action: DeskAction) => void;
 }
 
-const compare = lastAnswer(compareBuilds);
-
 /** What the shots say, as far as they do: sentences first, then pictures, then every figure. */
-export function Findings({ derived, judged, figures, dispatch }: FindingsProps) {
+export function Findings({ derived, judged, worded, figures, dispatch }: FindingsProps) {
   const { session } = derived;
   const comparison = compare(session);
   return (
     <>
       {judged ? (
-        <VerdictView session={judged} figures={figures} dispatch={dispatch} />
+        <VerdictView session={judged} worded={worded ?? judged} figures={figures} dispatch={dispatch} />
       ) : (
         <p class="quiet">Working out the verdict…</p>
       )}

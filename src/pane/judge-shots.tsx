@@ -1,7 +1,9 @@
+import type { Session } from "../fitting/session.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import { count } from "./count.ts";
 import type { Derived } from "./derive.ts";
 import type { DeskAction } from "./desk.ts";
+import { displayOf, sideOf } from "./display.ts";
 import { doubtsOf } from "./doubts.ts";
 import { Sign } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
@@ -19,6 +21,7 @@ const MOST_LISTED = 1000;
 /** The shots, build by build, each with its tick. Nothing is unticked but by hand. */
 export function JudgeShots({ derived: { session, far }, figures, dispatch }: JudgeShotsProps) {
   const { table } = session;
+  const words = wordsOfShots(session, figures);
   const doubts = doubtsOf(far, session.units, figures);
   const long = table.size > MOST_LISTED;
   return (
@@ -44,10 +47,11 @@ export function JudgeShots({ derived: { session, far }, figures, dispatch }: Jud
             {shots.map((i) => (
               <ShotLine
                 key={table.row[i]}
-                session={session}
-                index={i}
+                row={table.row[i]!}
+                title={table.shot[i] ? `Shot ${table.shot[i]}` : `Row ${table.row[i]}`}
+                words={words(i)}
+                keep={table.keep[i]!}
                 doubt={doubts.get(i) ?? ""}
-                figures={figures}
                 dispatch={dispatch}
               />
             ))}
@@ -56,6 +60,17 @@ export function JudgeShots({ derived: { session, far }, figures, dispatch }: Jud
       })}
     </>
   );
+}
+
+/** Where each shot went, by its place in the table. */
+function wordsOfShots({ table, units }: Session, figures: Figures): (shot: number) => string {
+  const [carry, offline] = [displayOf("carry", units, figures), displayOf("offline", units, figures)];
+  const [carries, sides] = [table.values.get("carry"), table.values.get("offline")];
+  return (shot) => {
+    const [far, side] = [carries?.[shot] ?? Number.NaN, sides?.[shot] ?? Number.NaN];
+    const words = Number.isNaN(far) ? "no carry" : carry.full(far);
+    return Number.isNaN(side) ? words : `${words}, ${sideOf(offline, side)}`;
+  };
 }
 
 function shotsOf(table: ShotTable, name: string): number[] {

@@ -1,27 +1,30 @@
-import { type Decision, decide } from "../fitting/decide.ts";
-import { nextBuild } from "../fitting/next-build.ts";
+import { goalChances } from "../fitting/chances.ts";
+import { compareBuilds } from "../fitting/compare-builds.ts";
+import { choose, type Decision, settle } from "../fitting/decide.ts";
 import type { Session } from "../fitting/session.ts";
 import { type VerdictWords, verdictWords } from "../fitting/verdict-words.ts";
+import { type WhatNext, whatNext } from "../fitting/what-next.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { lastAnswer } from "./last-answer.ts";
 
-/** The verdict on a session, in figures and in words, and the build whose next shot would tell most. */
-export interface Judgement {
-  readonly decision: Outcome<Decision>;
-  readonly words: VerdictWords;
-  /** Null while there is no saying. */
-  readonly next: string | null;
+/** Which build is ahead and whose shot would tell most: what must follow each shot at once. */
+export interface Choice {
+  readonly chosen: Outcome<Omit<Decision, "more">>;
+  readonly next: WhatNext;
 }
 
-/** Judges a session; the last one judged is remembered, for the integrals take a few milliseconds. */
-export const judge = lastAnswer((session: Session): Judgement => {
-  const decision = decide(session);
-  return { decision, words: verdictWords(session, decision), next: nextIn(decision) };
+/** The last comparison is remembered, for figures, pictures and words all stand on it. */
+export const compare = lastAnswer(compareBuilds);
+
+/** Chances for the chosen goal and what to hit next; the last answer is remembered. */
+export const choiceOf = lastAnswer((session: Session): Choice => {
+  const chances = goalChances(session);
+  const chosen = isProblem(chances) ? chances : choose(session, chances);
+  return { chosen, next: whatNext(session, chosen) };
 });
 
-function nextIn(decision: Outcome<Decision>): string | null {
-  if (isProblem(decision) || decision.verdict === "clear") return null;
-  const { builds, better } = decision.chances;
-  const place = nextBuild(builds, better);
-  return isProblem(place) ? null : builds[place]!.build;
-}
+/** The verdict in words, with the shots that would settle it; the last answer is remembered. */
+export const wordsOf = lastAnswer((session: Session): VerdictWords => {
+  const { chosen } = choiceOf(session);
+  return verdictWords(session, isProblem(chosen) ? chosen : settle(chosen), compare(session));
+});

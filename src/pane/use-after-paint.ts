@@ -7,15 +7,9 @@ import { useEffect, useState } from "preact/hooks";
 export function useAfterPaint<T>(value: T): T {
   const [painted, setPainted] = useState(value);
   useEffect(() => {
-    // A timer set inside a frame runs when the frame has been painted.
-    let timer = 0;
-    const frame = requestAnimationFrame(() => {
-      timer = window.setTimeout(() => setPainted(() => value));
-    });
-    return () => {
-      cancelAnimationFrame(frame);
-      clearTimeout(timer);
-    };
+    // Effects run when the frame has been painted; the timer lets what was typed meanwhile come first.
+    const timer = setTimeout(() => setPainted(() => value));
+    return () => clearTimeout(timer);
   }, [value]);
   return painted;
 }

@@ -6,17 +6,20 @@ import type { DeskAction } from "./desk.ts";
 import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { GOAL_WORDS } from "./goal-words.ts";
-import { judge } from "./judge.ts";
+import { choiceOf, wordsOf } from "./judge.ts";
 
 interface VerdictViewProps {
   readonly session: Session;
+  /** The session that the words are about: a moment behind while shots come in. */
+  readonly worded: Session;
   readonly figures: Figures;
   readonly dispatch: (action: DeskAction) => void;
 }
 
 /** Which build, why, how sure, and what to hit next. */
-export function VerdictView({ session, figures, dispatch }: VerdictViewProps) {
-  const { decision, words, next } = judge(session);
+export function VerdictView({ session, worded, figures, dispatch }: VerdictViewProps) {
+  const { chosen, next } = choiceOf(session);
+  const words = wordsOf(worded);
   return (
     <>
       <label for="goal">What is wanted most</label>
@@ -38,14 +41,18 @@ export function VerdictView({ session, figures, dispatch }: VerdictViewProps) {
         <p key={sentence}>{sentence}</p>
       ))}
       {words.next && <p>{words.next}</p>}
-      {next && (
-        <p id="hit-next" class="next">
-          Hit next: <b>{next}</b>
-          <small>Its next shot would tell most.</small>
-        </p>
-      )}
-      {!isProblem(decision) && (
-        <Chances chances={chancesOf(session, decision.chances.builds)} figures={figures} />
+      <p id="hit-next" class="next">
+        {next.build === null ? (
+          next.why
+        ) : (
+          <>
+            Hit next: <b>{next.build}</b>
+            <small>{next.why}</small>
+          </>
+        )}
+      </p>
+      {!isProblem(chosen) && (
+        <Chances chances={chancesOf(session, chosen.chances.builds)} figures={figures} />
       )}
     </>
   );

@@ -9,7 +9,7 @@ import type { BenchLine } from "./run.ts";
 const SHOTS = 200;
 const ADDED = 15;
 
-/** How long a person waits: for a redrawn pane after a new shot, for its verdict, and for the demo's sheets. */
+/** How long a person waits: for a redrawn pane after a new shot, its chances, its words, and for the demo's sheets. */
 export async function* bench(): AsyncGenerator<BenchLine> {
   const browser = await openBrowser();
   try {
@@ -30,27 +30,33 @@ async function* newShots(browser: Browser): AsyncGenerator<BenchLine> {
   const times = [];
   for (let n = SHOTS + 1; n <= SHOTS + ADDED; n++)
     times.push(await bring(page, [headings, ...shots.slice(0, n)].join("\n")));
-  for (const what of ["redrawn", "judged"] as const) {
+  for (const what of ["redrawn", "judged", "worded"] as const) {
     const sorted = times.map((time) => time[what]).sort((a, b) => a - b);
     const shown = { median: sorted[Math.floor(ADDED / 2)]!, most: sorted.at(-1)! };
     yield { measure: `from a new shot to ${what}, ms`, shots: SHOTS, ...shown };
   }
 }
 
-/** Sets the table and answers milliseconds until the pane has painted the figures, and until the verdict stands. */
-function bring(page: Page, text: string): Promise<{ redrawn: number; judged: number }> {
+/** Milliseconds from a new shot until these stand: figures and group; chances and what to hit next; the words. */
+interface Waits {
+  readonly redrawn: number;
+  readonly judged: number;
+  readonly worded: number;
+}
+
+/** Sets the table and waits for the pane: each step of its work is begun when the one before has been painted. */
+function bring(page: Page, text: string): Promise<Waits> {
   return page.locator("#shots-text").evaluate(async (element, table) => {
     const box = element as HTMLTextAreaElement;
     const start = performance.now();
     box.value = table;
     box.dispatchEvent(new Event("input", { bubbles: true }));
     const frames: number[] = [];
-    // The verdict is begun when the figures have been painted, and painted in its turn.
     while (frames.length < 3) {
       await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
       frames.push(Math.round(performance.now() - start));
     }
-    return { redrawn: frames[0]!, judged: frames[2]! };
+    return { redrawn: frames[0]!, judged: frames[1]!, worded: frames[2]! };
   }, text);
 }
 
