@@ -7,6 +7,7 @@ import { FONT, text } from "./chart-text.ts";
 import { type Mark, mark } from "./mark.ts";
 import { numberText } from "./number-text.ts";
 import { round } from "./round.ts";
+import { MOST_LINES } from "./wrapped-words.ts";
 
 /** Where the points of a chart go, in pixels. */
 export interface Plot {
@@ -26,8 +27,14 @@ export function plotOf(chart: ChartPlan, { width, height }: Size): Plot {
     left: (chart.y.title ? 24 : 8) + (chart.y.hideLabels ? 6 : 40),
     top: TITLE + 22,
     right: width - 18,
-    bottom: height - legend - (chart.x.hideLabels ? 8 : FONT + 12) - (chart.x.title ? FONT + 8 : 0),
+    bottom: height - legend - labelRoom(chart) - (chart.x.title ? FONT + 8 : 0),
   };
+}
+
+/** Height of the labels along the bottom; names of bars take up to three lines. */
+function labelRoom({ kind, x }: ChartPlan): number {
+  if (x.hideLabels) return 8;
+  return FONT + 12 + (kind === "bar" ? (MOST_LINES - 1) * (FONT + 2) : 0);
 }
 
 /** From figures to pixels. Bounds that the plan leaves open are chosen round, a little beyond the figures. */
@@ -50,7 +57,7 @@ export function axisScale(
 /** Title and titles of the axes. */
 export function titles(chart: ChartPlan, { width }: Size, plot: Plot): Mark[] {
   const middle = (plot.top + plot.bottom) / 2;
-  const below = plot.bottom + (chart.x.hideLabels ? 8 : FONT + 12) + FONT;
+  const below = plot.bottom + labelRoom(chart) + FONT;
   const sideways = { transform: `translate(16 ${round(middle)}) rotate(-90)` };
   return [
     text(chart.title, width / 2, TITLE + 5, { "font-size": TITLE, "font-weight": "bold" }),

@@ -2,9 +2,10 @@ import { scaleBand } from "d3-scale";
 import type { ChartPlan } from "../sheets/plan.ts";
 import type { ChartData } from "./chart-data.ts";
 import { axisScale, linesAcross, type Plot } from "./chart-frame.ts";
-import { text } from "./chart-text.ts";
+import { FONT, text } from "./chart-text.ts";
 import { type Mark, mark } from "./mark.ts";
 import { round } from "./round.ts";
+import { wrappedWords } from "./wrapped-words.ts";
 
 /** Upright bars from 0, a group for each name, a bar for each series in it. */
 export function drawBars(chart: ChartPlan, data: ChartData, plot: Plot): Mark[] {
@@ -32,8 +33,10 @@ export function drawBars(chart: ChartPlan, data: ChartData, plot: Plot): Mark[] 
       });
     }),
   );
-  const labels = names.map((name, i) =>
-    text(name, groups(String(i))! + groups.bandwidth() / 2, plot.bottom + 17),
+  const labels = names.flatMap((name, i) =>
+    wrappedWords(name, groups.step()).map((line, l) =>
+      text(line, groups(String(i))! + groups.bandwidth() / 2, plot.bottom + 16 + l * (FONT + 2)),
+    ),
   );
   return [...linesAcross(chart.y, up, plot), ...drawn, ...(chart.x.hideLabels ? [] : labels)];
 }
