@@ -1,0 +1,116 @@
+import { describe, expect, test } from "vitest";
+import { isProblem, type Outcome } from "../../src/outcome/problem.ts";
+import { mixedModel } from "../../src/stats/mixed-model.ts";
+
+function answer<T>(outcome: Outcome<T>): T {
+  if (isProblem(outcome)) throw new Error(outcome.message);
+  return outcome;
+}
+
+const ones = (n: number) => Array.from({ length: n }, () => [1]);
+const inGroups = (groups: number, each: number) =>
+  Array.from({ length: groups * each }, (_, i) => Math.floor(i / each));
+
+describe("a straight line with a level for each group", () => {
+  test("gives the published estimates for the Dyestuff data", () => {
+    // Data: Davies and Goldsmith 1972, Statistical Methods in Research and Production, 4th ed., table 6.3. Estimates:
+    // Bates 2010, lme4: Mixed-effects modeling with R, section 1.3 (levels 1527.50, batches 42.001, residual 49.510,
+    // REML criterion 319.65); data and estimates from memory.
+    const yields = [
+      1545, 1440, 1440, 1520, 1580, 1540, 1555, 1490, 1560, 1495, 1595, 1550, 1605, 1510, 1560, 1445, 1440,
+      1595, 1465, 1545, 1595, 1630, 1515, 1635, 1625, 1520, 1455, 1450, 1480, 1445,
+    ];
+    const found = answer(mixedModel(yields, ones(30), inGroups(6, 5)));
+    expect(found.effects[0]!.estimate).toBeCloseTo(1527.5, 6);
+    expect(found.effects[0]!.standardError).toBeCloseTo(19.38, 2);
+    expect(found.groupSd).toBeCloseTo(42.001, 3);
+    expect(found.residualSd).toBeCloseTo(49.51, 3);
+    expect(found.remlCriterion).toBeCloseTo(319.6543, 3);
+  });
+
+  test("gives the published estimates for the Rail data", () => {
+    // Pinheiro and Bates 2000, Mixed-Effects Models in S and S-PLUS, section 1.1: level 66.5 (10.17104), rails 24.80547,
+    // residual 4.020779; data and estimates from memory.
+    const times = [55, 53, 54, 26, 37, 32, 78, 91, 85, 92, 100, 96, 49, 51, 50, 80, 85, 83];
+    const found = answer(mixedModel(times, ones(18), inGroups(6, 3)));
+    expect(found.effects[0]!.estimate).toBeCloseTo(66.5, 6);
+    expect(found.effects[0]!.standardError).toBeCloseTo(10.17104, 4);
+    expect(found.groupSd).toBeCloseTo(24.80547, 4);
+    expect(found.residualSd).toBeCloseTo(4.020779, 5);
+  });
+
+  test("gives the published slope for the sleepstudy data", () => {
+    // Data: Belenky et al. 2003, Journal of Sleep Research 12, 1-12, as in the R package lme4. Estimates of the model
+    // Reaction ~ Days + (1 | Subject): 251.4051 (9.7467), 10.4673 (0.8042), subjects 37.12, residual 30.99, REML
+    // criterion 1786.465; data and estimates from memory. A wrong figure would show in the criterion.
+    const reactions = SLEEPSTUDY.flat();
+    const found = answer(
+      mixedModel(
+        reactions,
+        reactions.map((_, i) => [1, i % 10]),
+        inGroups(18, 10),
+      ),
+    );
+    expect(found.effects[0]!.estimate).toBeCloseTo(251.4051, 4);
+    expect(found.effects[0]!.standardError).toBeCloseTo(9.7467, 4);
+    expect(found.effects[1]!.estimate).toBeCloseTo(10.4673, 4);
+    expect(found.effects[1]!.standardError).toBeCloseTo(0.8042, 4);
+    expect(found.groupSd).toBeCloseTo(37.12, 2);
+    expect(found.residualSd).toBeCloseTo(30.99, 2);
+    expect(found.remlCriterion).toBeCloseTo(1786.465, 3);
+    expect(found.withinDf).toBe(180 - 18 - 1);
+  });
+
+  test("finds no spread between groups where batches differ less than their values", () => {
+    // Dyestuff2 (Box and Tiao 1973, Bayesian Inference in Statistical Analysis, table 5.1.4): levels 5.6656, batches 0,
+    // residual 3.716; data and estimates from memory.
+    const yields = [
+      7.298, 3.846, 2.434, 9.566, 7.99, 5.22, 6.556, 0.608, 11.788, -0.892, 0.11, 10.386, 13.434, 5.51, 8.166,
+      2.212, 4.852, 7.092, 9.288, 4.98, 0.282, 9.014, 4.458, 9.446, 7.198, 1.722, 4.782, 8.106, 0.758, 3.758,
+    ];
+    const found = answer(mixedModel(yields, ones(30), inGroups(6, 5)));
+    expect(found.groupSd).toBe(0);
+    expect(found.effects[0]!.estimate).toBeCloseTo(5.6656, 4);
+    expect(found.residualSd).toBeCloseTo(3.7157, 3);
+  });
+
+  test("takes a mean with weight two for what two equal values would be at the common level", () => {
+    const once = answer(
+      mixedModel([1, 2, 4, 6, 9, 9], ones(6), ["a", "a", "b", "b", "c", "c"], [2, 2, 2, 2, 2, 2]),
+    );
+    const plain = answer(mixedModel([1, 2, 4, 6, 9, 9], ones(6), ["a", "a", "b", "b", "c", "c"]));
+    expect(once.effects[0]!.estimate).toBeCloseTo(plain.effects[0]!.estimate, 9);
+    expect(once.residualSd).toBeCloseTo(plain.residualSd * Math.SQRT2, 6);
+    expect(once.groupSd).toBeCloseTo(plain.groupSd, 6);
+  });
+
+  test("refuses lists of different lengths, a single group, and columns that say the same", () => {
+    expect(mixedModel([1, 2], ones(3), [1, 1])).toMatchObject({ kind: "invalid" });
+    expect(mixedModel([1, 2, Number.NaN], ones(3), [1, 1, 2])).toMatchObject({ kind: "invalid" });
+    expect(mixedModel([1, 2, 3], ones(3), [1, 1, 1])).toMatchObject({ kind: "unavailable" });
+    const twice = [1, 2, 3, 4, 5].map((i) => [1, i, 2 * i]);
+    expect(mixedModel([1, 2, 4, 3, 5], twice, [1, 1, 2, 2, 3])).toMatchObject({ kind: "unavailable" });
+  });
+});
+
+// biome-ignore format: a table reads best with a line a subject
+const SLEEPSTUDY = [
+  [249.56, 258.7047, 250.8006, 321.4398, 356.8519, 414.6901, 382.2038, 290.1486, 430.5853, 466.3535],
+  [222.7339, 205.2658, 202.9778, 204.707, 207.7161, 215.9618, 213.6303, 217.7272, 224.2957, 237.3142],
+  [199.0539, 194.3322, 234.32, 232.8416, 229.3074, 220.4579, 235.4208, 255.7511, 261.0125, 247.5153],
+  [321.5426, 300.4002, 283.8565, 285.133, 285.7973, 297.5855, 280.2396, 318.2613, 305.3495, 354.0487],
+  [287.6079, 285, 301.8206, 320.1153, 316.2773, 293.3187, 290.075, 334.8177, 293.7469, 371.5811],
+  [234.8606, 242.8118, 272.9613, 309.7688, 317.4629, 309.9976, 454.1619, 346.8311, 330.3003, 253.8644],
+  [283.8424, 289.555, 276.7693, 299.8097, 297.171, 338.1665, 332.0265, 348.8399, 333.36, 362.0428],
+  [265.4731, 276.2012, 243.3647, 254.6723, 279.0244, 284.1912, 305.5248, 331.5229, 335.7469, 377.299],
+  [241.6083, 273.9472, 254.4907, 270.8021, 251.4519, 254.6362, 245.4523, 235.311, 235.7541, 237.2466],
+  [312.3666, 313.8058, 291.6112, 346.1222, 365.7324, 391.8385, 404.2601, 416.6923, 455.8643, 458.9167],
+  [236.1032, 230.3167, 238.9256, 254.922, 250.7103, 269.7744, 281.5648, 308.102, 336.2806, 351.6451],
+  [256.2968, 243.4543, 256.2046, 255.5271, 268.9165, 329.7247, 379.4445, 362.9184, 394.4872, 389.0527],
+  [250.5265, 300.0576, 269.8939, 280.5891, 271.8274, 304.6336, 287.7466, 266.5955, 321.5418, 347.5655],
+  [221.6771, 298.1939, 326.8785, 346.8555, 348.7402, 352.8287, 354.4266, 360.4326, 375.6406, 388.5417],
+  [271.9235, 268.4369, 257.2424, 277.6566, 314.8222, 317.2135, 298.1353, 348.1229, 340.28, 366.5131],
+  [225.264, 234.5235, 238.9008, 240.473, 267.5373, 344.1937, 281.1481, 347.5855, 365.163, 372.2288],
+  [269.8804, 272.4428, 277.8989, 281.7895, 279.1705, 284.512, 259.2658, 304.6306, 350.7807, 369.4692],
+  [269.4117, 273.474, 297.5968, 310.6316, 287.1726, 329.6076, 334.4818, 343.2199, 369.1417, 364.1236],
+];

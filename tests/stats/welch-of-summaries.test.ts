@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import { welchOfSummaries } from "../../src/stats/welch-of-summaries.ts";
+
+test("Student's sleep data give Welch's limits from counts, means and spreads alone", () => {
+  // Student 1908, Biometrika 6, 1-25, as R's sleep set: means 0.75 and 2.33, sample SDs 1.789010 and 2.002249;
+  // t.test(extra ~ group): t = -1.8608, df = 17.776, p = 0.07939, -3.3654832 to 0.2054832.
+  const found = welchOfSummaries({ n: 10, mean: 0.75, sd: 1.78901 }, { n: 10, mean: 2.33, sd: 2.002249 });
+  expect(found).toMatchObject({
+    difference: expect.closeTo(-1.58, 10),
+    df: expect.closeTo(17.776, 3),
+    p: expect.closeTo(0.07939, 5),
+    low: expect.closeTo(-3.365483, 5),
+    high: expect.closeTo(0.205483, 5),
+  });
+});
+
+test("one value, or no spread at all, gives no limits", () => {
+  expect(welchOfSummaries({ n: 1, mean: 1, sd: 0 }, { n: 5, mean: 2, sd: 1 })).toMatchObject({
+    kind: "unavailable",
+  });
+  expect(welchOfSummaries({ n: 4, mean: 1, sd: 0 }, { n: 5, mean: 2, sd: 0 })).toMatchObject({
+    kind: "unavailable",
+  });
+  expect(welchOfSummaries({ n: 4, mean: Number.NaN, sd: 1 }, { n: 5, mean: 2, sd: 0 })).toMatchObject({
+    kind: "invalid",
+  });
+});
