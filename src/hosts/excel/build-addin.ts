@@ -3,11 +3,12 @@ import { join } from "node:path";
 import { isProblem } from "../../outcome/problem.ts";
 import { renderIcons } from "./icons/render-icons.ts";
 import { DEVELOPMENT_ADDRESS, manifestFor } from "./manifest-for.ts";
+import { shortcutsFile, withShortcuts } from "./shortcuts.ts";
 
 /**
- * Puts the manifest, with the address it is served from, and the icons into a folder: `build-addin.ts dist`. The
- * help addresses in the functions' metadata there follow. ADDIN_URL is a shop's own address; without it everything
- * is for the development server.
+ * Puts the manifests, with the address that the add-in is served from, the keys and the icons into a folder:
+ * `build-addin.ts dist`. The help addresses in the functions' metadata there follow. ADDIN_URL is a shop's own
+ * address; without it everything is for the development server.
  */
 const folder = process.argv[2] ?? "dist";
 const source = new URL("../../../manifest.xml", import.meta.url);
@@ -19,6 +20,8 @@ if (isProblem(manifest)) {
 } else {
   mkdirSync(join(folder, "assets"), { recursive: true });
   writeFileSync(join(folder, "manifest.xml"), manifest);
+  writeFileSync(join(folder, "manifest-with-keys.xml"), withShortcuts(manifest, address));
+  writeFileSync(join(folder, "shortcuts.json"), `${JSON.stringify(shortcutsFile(), null, 2)}\n`);
   const functions = join(folder, "functions.json");
   if (existsSync(functions)) {
     const own = readFileSync(functions, "utf8").replaceAll(DEVELOPMENT_ADDRESS, address.replace(/\/+$/, ""));

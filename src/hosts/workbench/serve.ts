@@ -1,16 +1,24 @@
 import { createServer } from "node:http";
 import { createServer as createSecureServer } from "node:https";
+import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import sirv from "sirv";
 
 /**
  * Serves what webpack made. `tsx serve.ts` serves the page with the open grid over http; with `--https` it serves
- * the add-in itself with a certificate for localhost, as a spreadsheet asks of an add-in under development.
+ * the add-in itself with a certificate for localhost, as a spreadsheet asks of an add-in under development. A last
+ * word names another folder.
  */
 const secure = process.argv.includes("--https");
 const port = Number(process.env.PORT ?? 3000);
-const folder = fileURLToPath(new URL(secure ? "../../../dist" : "../../../dist/workbench", import.meta.url));
-const files = sirv(folder, { dev: true, etag: true });
+const made = fileURLToPath(new URL(secure ? "../../../dist" : "../../../dist/workbench", import.meta.url));
+const named = process.argv.slice(2).find((word) => !word.startsWith("--"));
+const files = sirv(named ? resolve(named) : made, {
+  dev: true,
+  etag: true,
+  // The spreadsheet on the web fetches functions.json from its own address.
+  setHeaders: (response) => secure && response.setHeader("Access-Control-Allow-Origin", "*"),
+});
 
 const server = secure ? createSecureServer(await certificate(), files) : createServer(files);
 server.listen(port, "localhost", () => {
@@ -25,6 +33,8 @@ server.on("error", (error: NodeJS.ErrnoException) => {
 });
 
 async function certificate() {
-  const { getHttpsServerOptions } = await import("office-addin-dev-certs");
-  return getHttpsServerOptions();
+  const { localCertificate } = await import("./certificate.ts");
+  const { untrusted, ...options } = await localCertificate();
+  if (untrusted) console.error(untrusted);
+  return options;
 }

@@ -1,0 +1,44 @@
+import { execFileSync } from "node:child_process";
+import { describe, expect, test } from "vitest";
+import { sideloadSteps } from "../../../src/hosts/excel/sideload-steps.ts";
+
+const steps = (platform: string) =>
+  sideloadSteps(platform, "/Users/ann", "/shop/dist/manifest.xml", "3297-id");
+
+describe("sideloading", () => {
+  // The folder is the one that the platform's documentation of sideloading on a Mac names.
+  test("on a Mac copies the manifest to the spreadsheet's own folder", () => {
+    expect(steps("darwin").copyTo).toBe(
+      "/Users/ann/Library/Containers/com.microsoft.Excel/Data/Documents/wef/3297-id.manifest.xml",
+    );
+  });
+
+  test("on Windows makes the manifest known under its identifier", () => {
+    expect(steps("win32").run).toEqual([
+      "reg",
+      "add",
+      "HKCU\\Software\\Microsoft\\Office\\16.0\\WEF\\Developer",
+      "/v",
+      "3297-id",
+      "/t",
+      "REG_SZ",
+      "/d",
+      "/shop/dist/manifest.xml",
+      "/f",
+    ]);
+  });
+
+  test("elsewhere touches nothing and says how to upload it", () => {
+    const { copyTo, run, next } = steps("linux");
+    expect([copyTo, run]).toEqual([undefined, undefined]);
+    expect(next).toContain("/shop/dist/manifest.xml");
+  });
+
+  test("without a build says to build first", () => {
+    const call = () =>
+      execFileSync(process.execPath, ["--import", "tsx", "src/hosts/excel/sideload.ts", "no/manifest.xml"], {
+        stdio: "pipe",
+      });
+    expect(call).toThrow(/run "npm run build" first/);
+  });
+});
