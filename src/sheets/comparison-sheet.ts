@@ -74,7 +74,7 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
     draft,
     words,
     parts.warnings,
-    evidenceFormula(session, shots, parts.made, windows.limits),
+    evidenceFormula(session, comparison, shots, layout, parts.made, windows.limits),
     FIRST_ROW,
     columns,
   );

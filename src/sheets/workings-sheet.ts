@@ -2,7 +2,7 @@ import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
 import type { MetricKey } from "../shots/metrics.ts";
 import { tQuantile } from "../stats/index.ts";
-import { cellName, sheetName } from "./a1.ts";
+import { areaName, cellName, sheetName } from "./a1.ts";
 import type { CellValue } from "./plan.ts";
 import { formula, SheetDraft } from "./sheet-draft.ts";
 import type { ShotsLayout } from "./shots-layout.ts";
@@ -37,6 +37,10 @@ export interface WorkingsLayout {
   readonly end: number;
   /** `'Workings'!$D$5` */
   cell(build: string, metric: MetricKey, column: WorkingsColumn): string;
+  /** Row above the figures, as the spreadsheet counts it. */
+  readonly first: number;
+  /** A column of figures, all builds and metrics. */
+  all(column: WorkingsColumn): string;
   /** A cell that holds the build's name. */
   buildCell(build: string): string;
   /** The same for formulas on the sheet itself: `$D$5` */
@@ -50,9 +54,13 @@ export function workingsLayout(session: Session, shots: ShotsLayout, name: strin
     shots.metrics.findIndex((one) => one.key === metric);
   const local = (build: string, metric: MetricKey, column: WorkingsColumn) =>
     cellName(rowOf(build, metric), HEADINGS.indexOf(column), "both");
+  const rows = session.builds.length * shots.metrics.length;
   return {
     sheet: name,
-    end: FIRST_ROW + session.builds.length * shots.metrics.length,
+    first: FIRST_ROW,
+    end: FIRST_ROW + rows,
+    all: (column) =>
+      `${sheetName(name)}!${areaName({ row: FIRST_ROW, column: HEADINGS.indexOf(column), rows, columns: 1 }, "both")}`,
     cell: (build, metric, column) => `${sheetName(name)}!${local(build, metric, column)}`,
     buildCell: (build) => `${sheetName(name)}!${local(build, shots.metrics[0]!.key, "Build")}`,
     local,

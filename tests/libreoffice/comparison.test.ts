@@ -6,7 +6,7 @@ import { comparisonWorkbook } from "../../src/sheets/comparison-workbook.ts";
 import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
 import type { WorkbookPlan } from "../../src/sheets/plan.ts";
 import { answer } from "../club/answer.ts";
-import { findText } from "../sheets/cell-at.ts";
+import { cellAt, findText } from "../sheets/cell-at.ts";
 import { demoSession } from "../sheets/demo-session.ts";
 import { oddSession } from "../sheets/odd-session.ts";
 import { typedIn } from "../sheets/typed-in.ts";
@@ -92,6 +92,46 @@ describeWithLibreOffice("the comparison workbook in LibreOffice", () => {
       const sentences = workbook.get("Comparison")!.flat().join("\n");
       expect(sentences).toContain("SHOTS CHANGED SINCE");
       expect(sentences).not.toContain("have not changed since");
+    },
+    TIMEOUT,
+  );
+
+  test(
+    "takes sorted shots for the same shots, in its figures as in its sentences",
+    async () => {
+      const session = oddSession();
+      const plan = planOf(session);
+      const sheets = plan.sheets.map((sheet) => ({
+        ...sheet,
+        blocks: sheet.blocks.map((block) =>
+          sheet.name === "Shots" && block.cells.length === session.table.size
+            ? { ...block, cells: [...block.cells].reverse() }
+            : block,
+        ),
+      }));
+      expect(sheets).not.toEqual(plan.sheets);
+      const workbook = await calculated({ ...plan, sheets });
+      const figures = figuresOfWorkings(workbook.get("Workings")!);
+      expect(disagreements(figures, figuresOfJson(comparisonJson(session)), 1e-9)).toEqual([]);
+      expect(workbook.get("Comparison")!.flat().join("\n")).toContain("have not changed since");
+    },
+    TIMEOUT,
+  );
+
+  test.each([
+    ["a tenth of a yard in one shot", "Offline (yd)", 1.5],
+    ["a shot given to another build of a name as long", "Build", "105 g mid-launch"],
+  ])(
+    "notices %s",
+    async (_, heading, typed) => {
+      const plan = planOf(demoSession());
+      const shots = plan.sheets.find(({ name }) => name === "Shots")!;
+      const { row, column } = findText(shots, heading);
+      const before = cellAt(shots, row + 1, column);
+      expect(before).toBe(heading === "Build" ? "95 g high-launch" : 1.4);
+      if (heading === "Build") expect(String(typed)).toHaveLength(String(before).length);
+      const workbook = await calculated(typedIn(plan, "Shots", [[row + 1, column, typed]]));
+      expect(workbook.get("Comparison")!.flat().join("\n")).toContain("SHOTS CHANGED SINCE");
     },
     TIMEOUT,
   );
