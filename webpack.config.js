@@ -56,6 +56,8 @@ function build(name, entry, folder, plugins) {
       ],
     },
     optimization: {
+      // A chunk goes by the file that is fetched, whatever else the build holds.
+      chunkIds: "named",
       splitChunks: {
         // Fixed names, for the pages name their scripts. The grid changes seldom, ours often.
         cacheGroups: {

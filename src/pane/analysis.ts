@@ -3,9 +3,6 @@
  * been pasted nobody needs it, and in the spreadsheet the custom functions wait behind the same script.
  */
 
-export { comparisonWorkbook } from "../sheets/comparison-workbook.ts";
-export { BenchView } from "./bench-view.tsx";
 export { chosenBuild } from "./chosen-build.ts";
 export { Findings } from "./findings.tsx";
-export { PlanView } from "./plan-view.tsx";
 export { verdictBrief } from "./verdict-brief.ts";

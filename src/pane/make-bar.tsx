@@ -10,7 +10,10 @@ interface MakeBarProps {
 export function MakeBar({ maker: { making, slow, make, cancel }, session }: MakeBarProps) {
   const working = making.is === "working";
   const compare = (shots: Session) =>
-    make(async (taken, made) => (await import("./analysis.ts")).comparisonWorkbook(shots, taken, made));
+    make(async (taken, made) => {
+      const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
+      return comparisonWorkbook(shots, taken, made);
+    });
   // Not disabled while it works: a button that is disabled under the finger drops the keyboard's place.
   return (
     <div class="make">

@@ -1,6 +1,5 @@
 import type { Host, Written } from "../hosts/host.ts";
 import { isProblem, type Outcome, type Problem, unavailable } from "../outcome/problem.ts";
-import { buildForBench } from "./build-for-bench.ts";
 import { type Derived, derive } from "./derive.ts";
 import { type Kept, nothingKept, openDraft } from "./draft.ts";
 import { keepAll, recallKept } from "./keeping.ts";
@@ -39,7 +38,7 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       const held = await keepAll(host, kept);
       reopen();
       say("Writing the sheets…");
-      const { comparisonWorkbook } = await import("./analysis.ts");
+      const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
       const written = await writeSheets(host, (taken) => comparisonWorkbook(known.session, taken, moment()));
       say(`${sentenceOf(written)}${isProblem(held) ? ` ${held.message}` : ""}`);
     },
@@ -47,9 +46,9 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       say("Working the set out…");
       const known = derivedFrom(await recall());
       if (isProblem(known)) return say(known.message);
+      const { benchWorkbook, buildForBench } = await import("./bench-command.ts");
       const chosen = buildForBench(known.session);
       if (isProblem(chosen)) return say(chosen.message);
-      const { benchWorkbook } = await import("../sheets/bench-workbook.ts");
       const written = await writeSheets(host, (taken) =>
         benchWorkbook(known.session, chosen.build, null, taken, moment()),
       );

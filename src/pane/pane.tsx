@@ -3,21 +3,17 @@ import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
-import { BuildsForm } from "./builds-form.tsx";
-import { CheckReading } from "./check-reading.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
 import { figuresFor } from "./figures.ts";
-import { JudgeShots } from "./judge-shots.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
 import { Section } from "./section.tsx";
-import { SessionFacts } from "./session-facts.tsx";
 import { useAfterPaint } from "./use-after-paint.ts";
-import { useAnalysis } from "./use-analysis.ts";
 import { useDesk } from "./use-desk.ts";
+import { fetchAnalysis, fetchSessionParts, useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
-import { WindowsForm } from "./windows-form.tsx";
+import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
 
 interface PaneProps {
   readonly host: Host;
@@ -34,7 +30,9 @@ export function Pane({ host, demo }: PaneProps) {
   const problem = isProblem(derived) ? derived : null;
   const known = isProblem(derived) ? null : derived;
   const judged = useAfterPaint(known?.session ?? null);
-  const analysis = useAnalysis();
+  const worded = useAfterPaint(judged);
+  const analysis = useFetched(fetchAnalysis);
+  const parts = useFetched(fetchSessionParts);
   const maker = useMaking(host);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
@@ -49,23 +47,20 @@ export function Pane({ host, demo }: PaneProps) {
         </Section>
         {draft.text.trim() === "" && (
           <Section id="plan" title="Plan the test" startOpen={false} brief="before the first ball">
-            {() =>
-              analysis ? (
-                <analysis.PlanView
-                  key={draft.id}
-                  choice={draft.plan}
-                  units={units}
-                  figures={figures}
-                  maker={maker}
-                  dispatch={dispatch}
-                />
-              ) : (
-                <p class="quiet">Fetching what plans a test…</p>
-              )
-            }
+            {() => (
+              <FetchedPlan
+                key={draft.id}
+                choice={draft.plan}
+                units={units}
+                figures={figures}
+                maker={maker}
+                dispatch={dispatch}
+              />
+            )}
           </Section>
         )}
-        {known && (
+        {known && !parts && <p class="quiet">Fetching what reads shots…</p>}
+        {known && parts && (
           <>
             <Section
               id="reading"
@@ -74,7 +69,7 @@ export function Pane({ host, demo }: PaneProps) {
               brief={readingBrief(known.table)}
               alert={known.table.problems.length > 0}
             >
-              {() => <CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
+              {() => <parts.CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
             </Section>
             <Section
               id="builds"
@@ -84,9 +79,9 @@ export function Pane({ host, demo }: PaneProps) {
             >
               {() => (
                 <>
-                  <SessionFacts facts={draft.facts} dispatch={dispatch} />
-                  <BuildsForm derived={known} draft={draft} figures={figures} dispatch={dispatch} />
-                  <WindowsForm
+                  <parts.SessionFacts facts={draft.facts} dispatch={dispatch} />
+                  <parts.BuildsForm derived={known} draft={draft} figures={figures} dispatch={dispatch} />
+                  <parts.WindowsForm
                     session={known.session}
                     own={draft.facts.windows}
                     figures={figures}
@@ -102,12 +97,18 @@ export function Pane({ host, demo }: PaneProps) {
               brief={shotsBrief(known)}
               alert={known.far.some(({ index }) => known.session.table.keep[index])}
             >
-              {() => <JudgeShots derived={known} figures={figures} dispatch={dispatch} />}
+              {() => <parts.JudgeShots derived={known} figures={figures} dispatch={dispatch} />}
             </Section>
             <Section id="findings" title="What they say" startOpen brief={verdict}>
               {() =>
                 analysis ? (
-                  <analysis.Findings derived={known} judged={judged} figures={figures} dispatch={dispatch} />
+                  <analysis.Findings
+                    derived={known}
+                    judged={judged}
+                    worded={worded}
+                    figures={figures}
+                    dispatch={dispatch}
+                  />
                 ) : (
                   <p class="quiet">Fetching statistics and pictures…</p>
                 )
@@ -120,8 +121,8 @@ export function Pane({ host, demo }: PaneProps) {
               brief={judged && analysis ? analysis.chosenBuild(judged, draft.bench) : ""}
             >
               {() =>
-                analysis && judged ? (
-                  <analysis.BenchView
+                judged ? (
+                  <FetchedBench
                     session={judged}
                     choice={draft.bench}
                     maker={maker}

@@ -2,7 +2,6 @@ import { render } from "preact";
 import { associateCommands } from "../hosts/excel/commands.ts";
 import { excelHost } from "../hosts/excel/excel-host.ts";
 import { mountPane } from "./mount.tsx";
-import { paneCommands } from "./pane-commands.ts";
 
 /** The pane inside the spreadsheet: the one file here that knows which host it stands in. */
 Office.onReady(() => {
@@ -14,9 +13,9 @@ Office.onReady(() => {
     element.textContent = "";
     mountPane(element, host);
   };
-  // The buttons first: the ribbon may call while the pane is still being set up.
-  associateCommands(
-    paneCommands({
+  // What the buttons do is fetched when one is pressed.
+  const commands = async () =>
+    (await import("./pane-commands.ts")).paneCommands({
       host,
       reopen: open,
       say(sentence) {
@@ -24,8 +23,12 @@ Office.onReady(() => {
         said.hidden = sentence === "";
       },
       settled: () => new Promise((resolve) => setTimeout(resolve, KEPT_AFTER)),
-    }),
-  );
+    });
+  // The buttons first: the ribbon may call while the pane is still being set up.
+  associateCommands({
+    compareSelection: async () => (await commands()).compareSelection(),
+    fillBenchSheet: async () => (await commands()).fillBenchSheet(),
+  });
   const { officeTheme } = Office.context;
   if (officeTheme) {
     const theme = isDark(officeTheme.bodyBackgroundColor) ? "dark" : "light";
