@@ -61,6 +61,7 @@ export function mergeRows(
   }
   const change: TableChange = {
     table: schema.table,
+    expected: { headings: table.headings, rows: table.rows.length },
     columns:
       append.length + update.length === 0
         ? []

@@ -34,10 +34,15 @@ export function removePlayer(ledger: Table, shots: Table | null, player: string)
   for (const session of others) sessions.delete(session);
   const of = shots ? columnOf(shots, SHOTS, "session") : -1;
   const gone = (shots?.rows ?? []).flatMap((row, place) => (sessions.has(String(row[of])) ? [place] : []));
-  const removing = (table: string, remove: number[]): TableChange[] =>
-    remove.length === 0 ? [] : [{ table, columns: [], update: [], append: [], remove }];
+  const removing = (table: string, { headings, rows }: Table, remove: number[]): TableChange[] => {
+    const expected = { headings, rows: rows.length };
+    return remove.length === 0 ? [] : [{ table, expected, columns: [], update: [], append: [], remove }];
+  };
   return {
-    changes: [...removing(LEDGER.table, theirs), ...removing(SHOTS.table, gone)],
+    changes: [
+      ...removing(LEDGER.table, ledger, theirs),
+      ...(shots ? removing(SHOTS.table, shots, gone) : []),
+    ],
     entries: theirs.length,
     shots: gone.length,
     sessions: [...sessions],

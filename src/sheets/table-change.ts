@@ -13,6 +13,8 @@ export interface TableCells {
  */
 export interface TableChange {
   readonly table: string;
+  /** What the change was worked out from; where the table has become another since, nothing is done. */
+  readonly expected: { readonly headings: readonly string[]; readonly rows: number };
   /** New columns, at the right of those that stand; a number format for each. */
   readonly columns: readonly { readonly heading: string; readonly format: string }[];
   /** As long as the headings with the new ones; `undefined` leaves a cell alone, `null` empties it. */
@@ -26,6 +28,12 @@ export interface TableChange {
 /** A change that changes nothing. */
 export function isIdle({ columns, update, remove, append }: TableChange): boolean {
   return columns.length + update.length + remove.length + append.length === 0;
+}
+
+/** Whether a table is still what a change was worked out from. */
+export function isAsExpected({ expected }: TableChange, headings: readonly unknown[], rows: number): boolean {
+  const same = expected.headings.every((heading, i) => String(headings[i] ?? "") === heading);
+  return same && headings.length === expected.headings.length && rows === expected.rows;
 }
 
 /** The table after a change. */

@@ -1,6 +1,6 @@
 import { areaName, sheetName } from "../../src/sheets/a1.ts";
 import type { Area } from "../../src/sheets/plan.ts";
-import { COLUMNS, checked, overlap, parseCells, ROWS, splitAddress } from "./addresses.ts";
+import { COLUMNS, checked, covers, overlap, parseCells, ROWS, splitAddress } from "./addresses.ts";
 import { collection } from "./collection.ts";
 import { conditions } from "./conditions.ts";
 import { eachCell, enterCells, wrongSize } from "./enter-cells.ts";
@@ -79,6 +79,12 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       // The library asks this before it cuts a large array into writes of 1,500 cells.
       _ValidateArraySize: (rows: number, columns: number) => {
         if (rows !== area.rows || columns !== area.columns) throw wrongSize();
+      },
+      Clear: (what?: string) => {
+        eachCell(area, null, (row, column) => sheet.cells.delete(cellKey(row, column)));
+        if (what === "Contents") return;
+        const kept = sheet.paints.filter((paint) => !covers(area, paint.area));
+        sheet.paints.splice(0, sheet.paints.length, ...kept);
       },
       GetSurroundingRegion: () => range(workbook, sheet, surroundingRegion(sheet, area)),
       Merge: () => {

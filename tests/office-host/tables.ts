@@ -64,7 +64,7 @@ export const isNameTaken = (workbook: HeldWorkbook, name: string) =>
 
 function table(workbook: HeldWorkbook, sheet: HeldSheet, held: HeldTable): WireObject {
   const plain = shaped("Table", TABLE, bagStore(held.bag));
-  const body = { ...held.area, row: held.area.row + 1, rows: held.area.rows - 1 };
+  const body = () => ({ ...held.area, row: held.area.row + 1, rows: held.area.rows - 1 });
   return {
     ...plain,
     id: held.id,
@@ -82,8 +82,22 @@ function table(workbook: HeldWorkbook, sheet: HeldSheet, held: HeldTable): WireO
     },
     methods: {
       GetRange: () => range(workbook, sheet, held.area),
-      GetDataBodyRange: () => range(workbook, sheet, body),
+      GetDataBodyRange: () => range(workbook, sheet, body()),
       GetHeaderRowRange: () => range(workbook, sheet, { ...held.area, rows: 1 }),
+      // Of ExcelApi 1.13: the headings stay in their row, and the new area overlaps the old one.
+      Resize: ({ sheet: home, area }: RangeObject) => {
+        const { row, column } = held.area;
+        if (home !== sheet || area.row !== row || area.column !== column || area.rows < 2) {
+          throw invalidArgument("a table resized away from its headings");
+        }
+        if (sheet.tables.some((other) => other !== held && overlap(other.area, area)))
+          throw invalidArgument("table over a table");
+        held.area = area;
+        for (let c = 0; c < area.columns; c++) {
+          const key = cellKey(row, column + c);
+          sheet.cells.set(key, { value: String(sheet.cells.get(key)?.value ?? `Column${c + 1}`) });
+        }
+      },
       Delete: () => void sheet.tables.splice(sheet.tables.indexOf(held), 1),
     },
   };

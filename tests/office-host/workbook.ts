@@ -13,7 +13,7 @@ export interface Paint {
 
 export interface HeldTable {
   readonly id: string;
-  readonly area: Area;
+  area: Area;
   readonly bag: Bag;
 }
 

@@ -17,7 +17,10 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
       .getResizedRange(rows - 1, columns - 1);
   const enter = (row: number, entries: readonly Entry[][], columns: number): Step[] =>
     pieces(entries).map(([from, piece]) => ({
-      bytes: new TextEncoder().encode(JSON.stringify(piece)).length + 4 * CALL + (piece.length * columns * 1100) / 1500,
+      bytes:
+        new TextEncoder().encode(JSON.stringify(piece)).length +
+        4 * CALL +
+        (piece.length * columns * 1100) / 1500,
       queue: (desk) => {
         at(desk, row + from, 0, piece.length, columns).formulas = piece;
       },
@@ -39,11 +42,18 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
     );
   }
   if (gone.size > 0) steps.push(...closeUp(table, change, enter));
-  else for (const { row, cells } of change.update) steps.push(...enter(row + 1, [cells.map(entryOver)], width));
+  else
+    for (const { row, cells } of change.update) steps.push(...enter(row + 1, [cells.map(entryOver)], width));
   if (change.append.length > 0) {
     const formats = [...table.formats, ...change.columns.map((one) => one.format)];
     steps.push(...formats.map((code, c) => format(left + 1, c, change.append.length, code)));
-    steps.push(...enter(left + 1, change.append.map((row) => row.map(entryNew)), width));
+    steps.push(
+      ...enter(
+        left + 1,
+        change.append.map((row) => row.map(entryNew)),
+        width,
+      ),
+    );
   }
   // A table keeps one row, be it an empty one.
   const rows = Math.max(1, left + change.append.length);
@@ -55,7 +65,10 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
     );
   }
   const freed = table.rows - left - change.append.length;
-  if (freed > 0) steps.push(small((desk) => void at(desk, left + change.append.length + 1, 0, freed, width).clear("Contents")));
+  if (freed > 0)
+    steps.push(
+      small((desk) => void at(desk, left + change.append.length + 1, 0, freed, width).clear("Contents")),
+    );
   return steps;
 }
 
@@ -71,7 +84,9 @@ function closeUp(
   const rows = [...entries]
     .filter(([row]) => !gone.has(row))
     .sort(([a], [b]) => a - b)
-    .map(([row, cells]) => cells.map((cell, c) => (given.get(row)?.[c] === undefined ? cell : entryOver(given.get(row)![c]))));
+    .map(([row, cells]) =>
+      cells.map((cell, c) => (given.get(row)?.[c] === undefined ? cell : entryOver(given.get(row)![c]))),
+    );
   return rows.length === 0 ? [] : enter(first + 1, rows, rows[0]!.length);
 }
 

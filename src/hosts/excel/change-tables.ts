@@ -6,9 +6,9 @@ import { changeSteps } from "./change-steps.ts";
 import { excelProblem } from "./excel-problem.ts";
 import { packSteps } from "./pack-steps.ts";
 import { RUN_OPTIONS, runExcel } from "./run-excel.ts";
+import { readStandingTable, restoreTable, type StandingTable } from "./standing-table.ts";
 import { deskOf } from "./step.ts";
 import { supports } from "./supports.ts";
-import { readStandingTable, restoreTable, type StandingTable } from "./standing-table.ts";
 import { writeWorkbook } from "./write-workbook.ts";
 
 /** Tables grow by `Table.resize`, which came with this set. */
@@ -25,7 +25,9 @@ export async function changeTables(
 ): Promise<Outcome<Written>> {
   const work = changes.filter((change) => !isIdle(change));
   if (work.length > 0 && !supports(NEEDED)) {
-    return unavailable(`This spreadsheet is too old to add rows to a table: it lacks the set ExcelApi ${NEEDED}.`);
+    return unavailable(
+      `This spreadsheet is too old to add rows to a table: it lacks the set ExcelApi ${NEEDED}.`,
+    );
   }
   const before: StandingTable[] = [];
   try {
@@ -51,7 +53,9 @@ async function carryOut(
     const found = await readStandingTable(context, change);
     if (isProblem(found)) return found;
     if (!isAsExpected(change, found.headings, found.rows)) {
-      return invalid(`The table "${change.table}" has changed in the meantime; nothing was written. Try again.`);
+      return invalid(
+        `The table "${change.table}" has changed in the meantime; nothing was written. Try again.`,
+      );
     }
     standing.push(found);
   }

@@ -16,7 +16,9 @@ export function readTableCells(name: string, only?: readonly string[]): Promise<
     await context.sync();
     if (table.isNullObject) return null;
     const headings = header.values[0]!.map(String);
-    const rows = Array.from({ length: whole.rowCount - 1 }, () => new Array<TableCell>(headings.length).fill(null));
+    const rows = Array.from({ length: whole.rowCount - 1 }, () =>
+      new Array<TableCell>(headings.length).fill(null),
+    );
     for (const [from, width] of runsOf(headings, only)) {
       await readColumns(context, whole, rows, from, width);
     }

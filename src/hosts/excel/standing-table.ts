@@ -87,7 +87,10 @@ async function readEntries(
     await context.sync();
     for (const { from, range } of waiting) {
       for (const [r, formulas] of range.formulas.entries()) {
-        entries.set(from + r, formulas.map((formula, c) => entryAgain(formula, range.values[r]![c])));
+        entries.set(
+          from + r,
+          formulas.map((formula, c) => entryAgain(formula, range.values[r]![c])),
+        );
       }
     }
     waiting = [];
