@@ -23,11 +23,21 @@ for (const width of [320, 480]) {
     });
     const name = (part: string) => `${folder}/pane-${part}-${width}-${look}.png`;
     await page.locator("#bring").screenshot({ path: name("empty") });
+    await openAll(page);
+    await page.locator("#plan-builds").fill("95 g high-launch\n105 g mid-launch\n115 g mid-launch");
+    await page.locator("#plan-words").waitFor();
+    await page.locator("#plan").screenshot({ path: name("plan") });
     await page.locator("#use-demo").click();
     await openAll(page);
     await page.locator("#hit-next").waitFor();
-    for (const part of ["bring", "reading", "builds", "shots", "findings"])
+    await page.locator("#set-text").waitFor();
+    for (const part of ["bring", "reading", "builds", "shots", "findings", "bench"])
       await page.locator(`#${part}`).screenshot({ path: name(part) });
+    await page
+      .locator("#set-text")
+      .fill("target; swingweight; D2\ngrip; 50\nclub; length; shaft\n7i; long; 105");
+    await page.locator("#set-problem").waitFor();
+    await page.locator("#bench").screenshot({ path: name("bench-fault") });
     await page.close();
   }
 }

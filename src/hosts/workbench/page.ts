@@ -2,6 +2,7 @@ import "./page.css";
 import { CATALOGUE } from "../../functions/catalogue.ts";
 import type { FunctionMetadata } from "../../functions/function-metadata.ts";
 import { mountPane } from "../../pane/mount.tsx";
+import { about } from "./about.ts";
 import { cellFunction } from "./cell-function.ts";
 import { keepChartsCurrent } from "./chart-pictures.ts";
 import { functionHelp } from "./function-help.ts";
@@ -29,6 +30,7 @@ async function openPage(): Promise<void> {
   keepChartsCurrent(grid, workbook, memory);
   const host = workbenchHost(grid, workbook, memory, browserStore());
   saveButton(document.querySelector<HTMLButtonElement>("#save")!, () => planOfGrid(workbook, memory));
+  await about(document.querySelector<HTMLDetailsElement>("#about")!, workbook, host);
   mountPane(document.querySelector<HTMLElement>("#pane")!, host, { demo: true });
   // For the tests, and for the curious who open the browser's console.
   Object.assign(globalThis, {

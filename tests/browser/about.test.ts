@@ -1,0 +1,71 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { FUNCTIONS } from "../../src/functions/catalogue.ts";
+import { openBrowser } from "./open-browser.ts";
+import { type ServedPage, servePage } from "./serve-page.ts";
+import { type OpenPage, openWorkbench, rawValue } from "./workbench-page.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const PATIENCE = 120_000;
+
+let served: ServedPage;
+let browser: Browser;
+let open: OpenPage;
+
+beforeAll(async () => {
+  [served, browser] = await Promise.all([servePage(), openBrowser()]);
+  open = await openWorkbench(browser, served.address);
+}, PATIENCE);
+
+afterAll(async () => {
+  await browser?.close();
+  served?.close();
+});
+
+describe("a first visit to the page", { timeout: PATIENCE }, () => {
+  it("says in three lines what this is, with the demo session ready to run", async () => {
+    expect(await open.page.locator("#about p").count()).toBe(3);
+    expect(await open.page.locator("#about p").first().isVisible()).toBe(true);
+    expect(await open.page.locator("#make-sheets").isEnabled()).toBe(true);
+  });
+
+  it("puts each example into the selected cell, where it answers what the function's own example says", async () => {
+    const buttons = await open.page.locator("#about li button").all();
+    expect(buttons.length).toBeGreaterThanOrEqual(6);
+    for (const [place, button] of buttons.entries()) {
+      const cell = `A${1 + 8 * place}`;
+      await open.page.evaluate((name) => {
+        const { workbook } = globalThis.workbench;
+        workbook.setActiveRange(workbook.getActiveSheet().getRange(name));
+      }, cell);
+      await button.click();
+      const formula = (await button.locator("code").textContent())!;
+      const { example, shape } = FUNCTIONS.find(({ id }) => formula.startsWith(`=CLUB.${id}(`))!;
+      const first = Array.isArray(example.answer) ? example.answer[0]![0] : example.answer;
+      const found = await rawValue(open.page, cell);
+      // The examples stand to the digits they show; their sources are named beside them.
+      if (typeof first === "number")
+        expect(Number(found), formula).toBeCloseTo(first, shape === "one" ? 1 : 0);
+      else expect(found, formula).toBe(first);
+    }
+  });
+
+  it("is closed on the next visit where it was closed on this one", async () => {
+    await open.page.locator("#about summary").click();
+    await expect.poll(() => open.page.locator("#about").getAttribute("open")).toBeNull();
+    await open.page.reload();
+    await open.page.waitForFunction(() => globalThis.workbench !== undefined);
+    expect(await open.page.locator("#about p").first().isVisible()).toBe(false);
+  });
+
+  it("finds nothing in a reader's way outside the grid itself", async () => {
+    await open.page.locator("#about summary").click();
+    await open.page.evaluate(AXE);
+    const found = await open.page.evaluate('axe.run({ exclude: ["#grid"] })');
+    const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+    expect(open.complaints).toEqual([]);
+  });
+});
