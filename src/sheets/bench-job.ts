@@ -3,6 +3,7 @@ import { planWithShafts, type SetSorting } from "../club/plan-with-shafts.ts";
 import { readSetFile } from "../club/read-set.ts";
 import type { SetClub, SetRequest } from "../club/set-request.ts";
 import type { BuildSpec } from "../fitting/build-spec.ts";
+import { CARRY_NOTE, carryOfLoft } from "../fitting/carry-of-loft.ts";
 import { clubKindIn } from "../fitting/club-kind.ts";
 import type { Session } from "../fitting/session.ts";
 import { setRequestFor } from "../fitting/set-request.ts";
@@ -21,9 +22,11 @@ export interface BenchJob {
   readonly sorting?: SetSorting;
   /** What the bench must know before it starts: the plan's warnings, then those of the bin. */
   readonly warnings: readonly string[];
+  /** What was taken or computed where nothing was entered. */
+  readonly notes?: readonly string[];
 }
 
-/** Says how far a club of the set carries, where flight can; gaps follow from it. */
+/** Says how far a club of the set carries; gaps follow from it. The session's own flight, when left out. */
 export type CarryOf = (club: SetClub) => number | undefined;
 
 /**
@@ -50,7 +53,10 @@ export function benchJob(
         })
       : readSetFile(setText);
   if (isProblem(request)) return request;
-  return benchJobOf(session, build, request, carryOf);
+  const flown = carryOfLoft(session, build.name);
+  const job = benchJobOf(session, build, request, carryOf ?? (({ loft }) => flown(loft)));
+  if (isProblem(job) || job.plan.clubs.every((club, i) => club.carry === request.clubs[i]?.carry)) return job;
+  return { ...job, notes: [CARRY_NOTE] };
 }
 
 /** The same from a set request that was made elsewhere. */

@@ -66,13 +66,19 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
 }
 
 /** Warnings of the plan; where no length breaks the Rules, a line that says so; what was taken for want of entries. */
-function remarksOf({ plan, request, warnings }: BenchJob): { text: string; warns: boolean }[] {
+function remarksOf({
+  plan,
+  request,
+  warnings,
+  notes: taken = [],
+}: BenchJob): { text: string; warns: boolean }[] {
   const conform = request.clubs.every(
     ({ length, putter }) => length >= lengthRule.least && (putter || length <= lengthRule.greatest),
   );
   const uncut = request.clubs.filter(({ rawLength }) => rawLength === undefined).length;
   const { target } = plan.clubs[0]!;
   const notes = [
+    ...taken,
     request.target.kind !== "swingweight" && target.kind === "inertia"
       ? `Built to one moment of inertia, ${target.inertia.toFixed(0)} kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.`
       : "",

@@ -56,7 +56,7 @@ describe("compare with --choose", { timeout: PATIENCE }, () => {
     expect(JSON.parse(out)).toBeTypeOf("object");
     expect(complaint.trim().split("\n")).toHaveLength(5);
     expect(complaint).toContain("Build: Club 7: Bending loft by -3 degrees passes the maker's limit of 2.");
-    const build = (await sheetsOf("set.xlsx"))[3]!;
+    const build = (await sheetsOf("set.xlsx")).at(-1)!;
     expect(build.cells.A1?.value).toBe("Build sheet: Harrow Lane irons");
   });
 
@@ -97,6 +97,6 @@ describe("compare with --choose", { timeout: PATIENCE }, () => {
     expect(code).toBe(0);
     // Source: Equipment Rules of the R&A and the USGA, Part 2, Section 1c.
     expect(complaint).toContain("Build: Club Driver: 48.5 in is over the 48 in");
-    expect(await sheetsOf("long.xlsx")).toHaveLength(4);
+    expect((await sheetsOf("long.xlsx")).map(({ name }) => name)).toContain("Build");
   });
 });
