@@ -65,7 +65,7 @@ export class StepCurve {
       else high = part;
       const next = part - above / (this.h * this.velocity(part));
       const kept = next > low && next < high ? next : (low + high) / 2;
-      if (Math.abs(kept - part) < 1e-11) return kept;
+      if (Math.abs(kept - part) < 1e-8) return kept;
       part = kept;
     }
     return part;
@@ -84,7 +84,7 @@ export class StepCurve {
       const bent = 6 * this.c3 + part * (12 * this.c4 + part * 20 * this.c5);
       const next = part - (velocity * this.h) / (2 * this.c2 + part * bent);
       const kept = next > low && next < high ? next : (low + high) / 2;
-      if (Math.abs(kept - part) < 1e-9) return kept;
+      if (Math.abs(kept - part) < 1e-6) return kept;
       part = kept;
     }
     return part;

@@ -18,10 +18,12 @@ export class Forces {
   axisX = 0;
   axisY = 0;
   axisZ = 1;
-  private drag = 0;
-  private lift = 0;
-  private reynolds = 0;
-  private readonly point = new Float64Array(5);
+  /** Drag and lift in m/s2 for a coefficient and a squared speed of 1; Reynolds number for a speed of 1. */
+  drag = 0;
+  lift = 0;
+  reynolds = 0;
+  /** What the model is asked with and answers in. */
+  readonly point = new Float64Array(5);
 
   /** Sets the air and the factors on drag and lift that a calibration found. */
   setAir(density: number, viscosity: number, dragFactor: number, liftFactor: number): void {

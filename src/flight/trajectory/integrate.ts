@@ -8,7 +8,7 @@ export type Ending = "landed" | "neverReached" | "tooLong";
 
 const MOST_STEPS = 20_000;
 /** Seconds a first step may last at a tolerance of 1; most flights accept it. */
-const FIRST_STEP = 1.2;
+const FIRST_STEP = 1;
 const step = new DormandPrinceStep();
 const upward = new StepCurve();
 
@@ -39,9 +39,8 @@ export function integrate(
     const left = limit - knots.data[from]!;
     if (h > left) h = left;
     const error = step.take(forces, knots.data, from, h) / tolerance;
-    const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
     if (!(error <= 1) && h > 1e-7) {
-      h *= error > 1 ? Math.max(0.2, factor) : 0.2;
+      h *= error > 1 ? Math.max(0.2, 0.9 / fifthRoot(error)) : 0.2;
       refused = true;
       continue;
     }
@@ -49,6 +48,7 @@ export function integrate(
     const ending = endingOf(knots, ground);
     if (ending) return ending;
     if (left <= h) return "tooLong";
+    const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
     h *= refused ? Math.min(1, factor) : Math.min(5, factor);
     refused = false;
   }
