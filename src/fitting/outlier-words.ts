@@ -6,6 +6,9 @@ import { buildValues } from "./build-values.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import type { Session } from "./session.ts";
 
+/** More figures than this make no sentence; long sessions have hundreds. */
+const MOST_NAMED = 6;
+
 /**
  * A sentence for each build with a carry far from its others: the average that the shot pulls, and beside it the
  * centre of Hodges and Lehmann (1963, Annals of Mathematical Statistics 34, 598-611), which it hardly moves. Whether
@@ -20,7 +23,9 @@ export function outlierWords(session: Session): string[] {
     const centre = hodgesLehmannCentre(values);
     if (isProblem(centre)) return [];
     const shown = (value: number) => shownFigure(value, "carry", session.units);
-    const shots = mine.map(({ value }) => shown(value)).join(" and ");
+    const named = mine.slice(0, MOST_NAMED).map(({ value }) => shown(value));
+    const others = mine.length - named.length;
+    const shots = [...named, ...(others > 0 ? [`${others} more`] : [])].join(" and ");
     const many = mine.length === 1 ? "a shot" : `${mine.length} shots`;
     return [
       `${name} has ${many} far from the rest (${shots}): its average is ${shown(mean(values))}, its middle without that pull ${shown(centre)}. Untick what was not a fair strike.`,

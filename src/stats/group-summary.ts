@@ -2,6 +2,7 @@ import { mean, median } from "simple-statistics";
 import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import { covarianceOf, presentPoints } from "./covariance-of.ts";
 import type { Ellipse } from "./ellipse.ts";
+import { farthestApart } from "./farthest-apart.ts";
 import { finite } from "./finite.ts";
 import { normalEllipse } from "./normal-ellipse.ts";
 import type { Numbers } from "./present.ts";
@@ -50,15 +51,7 @@ export function groupSummary(carry: Numbers, offline: Numbers): Outcome<GroupSum
     offlineSd: ifSeveral(Math.sqrt(varianceY)),
     meanRadius: ifSeveral(mean(radii)),
     halfRadius: ifSeveral(median(radii)),
-    extremeSpread: ifSeveral(extremeSpread(points)),
+    extremeSpread: ifSeveral(farthestApart(points)),
     ellipse: isProblem(ellipse) ? null : ellipse,
   });
-}
-
-function extremeSpread(points: readonly (readonly [number, number])[]): number {
-  let farthest = 0;
-  for (const [x, y] of points) {
-    for (const [otherX, otherY] of points) farthest = Math.max(farthest, Math.hypot(x - otherX, y - otherY));
-  }
-  return farthest;
 }

@@ -8,13 +8,13 @@ const steps = (platform: string) =>
 describe("sideloading", () => {
   // The folder is the one that the platform's documentation of sideloading on a Mac names.
   test("on a Mac copies the manifest to the spreadsheet's own folder", () => {
-    expect(steps("darwin").copyTo).toBe(
+    expect(steps("darwin").copy).toBe(
       "/Users/ann/Library/Containers/com.microsoft.Excel/Data/Documents/wef/3297-id.manifest.xml",
     );
   });
 
   test("on Windows makes the manifest known under its identifier", () => {
-    expect(steps("win32").run).toEqual([
+    expect(steps("win32").add).toEqual([
       "reg",
       "add",
       "HKCU\\Software\\Microsoft\\Office\\16.0\\WEF\\Developer",
@@ -29,8 +29,8 @@ describe("sideloading", () => {
   });
 
   test("elsewhere touches nothing and says how to upload it", () => {
-    const { copyTo, run, next } = steps("linux");
-    expect([copyTo, run]).toEqual([undefined, undefined]);
+    const { copy, add, next } = steps("linux");
+    expect([copy, add]).toEqual([undefined, undefined]);
     expect(next).toContain("/shop/dist/manifest.xml");
   });
 
