@@ -40,7 +40,9 @@ function build(name, entry, folder, plugins) {
     entry,
     plugins: [unitSizes, ...plugins],
     mode: "production",
-    output: { path: absolute(folder), filename: "[name].js", chunkFilename: "[name].js" },
+    target: ["web", "es2022"],
+    // Scripts stand beside their page. Were they to look for where they are, they would try eval for it.
+    output: { path: absolute(folder), filename: "[name].js", chunkFilename: "[name].js", publicPath: "" },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     experiments: { css: true },
     module: {

@@ -1,0 +1,75 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, expect, test } from "vitest";
+
+const TOP = fileURLToPath(new URL("../..", import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "built-"));
+const again = mkdtempSync(join(tmpdir(), "built-"));
+afterAll(() => {
+  for (const one of [folder, again]) rmSync(one, { recursive: true, force: true });
+});
+
+async function buildInto(output: string): Promise<void> {
+  const parts = ["functions", "pane"].flatMap((part) => ["--config-name", part]);
+  const webpack = ["node_modules/webpack/bin/webpack.js", ...parts, "--output-path", output];
+  await promisify(execFile)(process.execPath, webpack, { cwd: TOP });
+}
+
+beforeAll(async () => {
+  await buildInto(folder);
+  await buildInto(again);
+}, 240_000);
+
+const gzipped = (files: readonly string[]) =>
+  files.reduce((sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length, 0);
+const scripts = () => readdirSync(folder).filter((file) => file.endsWith(".js"));
+
+const FIRST = ["pane.js", "pane.css"];
+/** What the pane fetches by itself as soon as it stands. */
+const PICTURES = ["src_pane_session-parts_ts.js", "src_pane_analysis_ts.js"];
+
+// The budgets are the project's own, in thousands of bytes as they travel.
+test("the script of the functions is at most 40 KB", () => {
+  expect(gzipped(["functions.js"])).toBeLessThanOrEqual(40_000);
+});
+
+test("the pane's script and style are at most 60 KB before pictures and 100 KB with them", () => {
+  expect(gzipped(FIRST)).toBeLessThanOrEqual(60_000);
+  expect(gzipped([...FIRST, ...PICTURES])).toBeLessThanOrEqual(100_000);
+});
+
+test("what is fetched later goes by the name of its file", () => {
+  const later = scripts().filter((file) => file !== "functions.js" && file !== "pane.js");
+  expect(later).toEqual(expect.arrayContaining(PICTURES));
+  for (const file of later) expect(file).toMatch(/^src_[\w-]+_tsx?\.js$/);
+});
+
+test("the add-in carries nothing of the open grid, no units library and no reference statistics", () => {
+  for (const file of scripts()) {
+    const text = readFileSync(join(folder, file), "utf8");
+    expect(text, file).not.toMatch(/univer/i);
+    expect(text, file).not.toMatch(/js-quantities|Incompatible units/);
+    expect(text, file).not.toMatch(/stdlib/);
+  }
+});
+
+test("no script of the add-in makes code out of text, which its pages forbid", () => {
+  for (const file of scripts()) {
+    expect(readFileSync(join(folder, file), "utf8"), file).not.toMatch(
+      /\beval\(|new Function\(|\bFunction\("/,
+    );
+  }
+});
+
+test("two builds of one source are the same, byte for byte", () => {
+  const files = readdirSync(folder).sort();
+  expect(readdirSync(again).sort()).toEqual(files);
+  for (const file of files) {
+    expect(readFileSync(join(again, file)).equals(readFileSync(join(folder, file))), file).toBe(true);
+  }
+});
