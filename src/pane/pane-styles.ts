@@ -88,6 +88,8 @@ const RULES = `
 .bench .rounds{padding-left:28px;margin:0 0 8px}
 .bench .rounds li{padding:3px 0;border-bottom:1px solid var(--line)}
 .bench .set td.doubt{display:table-cell;text-align:left;white-space:normal}
+.bench .set :is(thead th,tbody th,td){min-width:44px;padding-left:6px;white-space:normal}
+.bench .set :is(thead,tbody) th:first-child{padding-left:0;text-align:left}
 .bench .fields select{width:100%}
 .bench .choice,.bench .shot label{display:flex;gap:8px;align-items:center;color:var(--ink);font-size:var(--text);margin:0;padding:3px 0;min-height:28px}
 .bench input:is([type=checkbox],[type=radio]){width:18px;height:18px;min-height:0;margin:0;flex:none;accent-color:var(--accent)}

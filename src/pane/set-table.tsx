@@ -19,10 +19,10 @@ export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
           <thead>
             <tr>
               <th scope="col">Club</th>
-              <th scope="col">Length, in</th>
-              <th scope="col">Shaft, g</th>
-              <th scope="col">Head, g</th>
-              <th scope="col">Total, g</th>
+              <th scope="col">Length in</th>
+              <th scope="col">Shaft g</th>
+              <th scope="col">Head g</th>
+              <th scope="col">Total g</th>
             </tr>
           </thead>
           <tbody>

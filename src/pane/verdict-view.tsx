@@ -42,14 +42,7 @@ export function VerdictView({ session, worded, figures, dispatch }: VerdictViewP
       ))}
       {words.next && <p>{words.next}</p>}
       <p id="hit-next" class="next">
-        {next.build === null ? (
-          next.why
-        ) : (
-          <>
-            Hit next: <b>{next.build}</b>
-            <small>{next.why}</small>
-          </>
-        )}
+        {next.why}
       </p>
       {!isProblem(chosen) && (
         <Chances chances={chancesOf(session, chosen.chances.builds)} figures={figures} />

@@ -60,6 +60,16 @@ describe("a first visit to the page", { timeout: PATIENCE }, () => {
     expect(await open.page.locator("#about p").first().isVisible()).toBe(false);
   });
 
+  it("leaves the grid and the pane room on a narrow screen", async () => {
+    await open.page.setViewportSize({ width: 480, height: 800 });
+    const heights = () =>
+      open.page.evaluate(() =>
+        ["#grid", "#pane"].map((id) => document.querySelector(id)!.getBoundingClientRect().height),
+      );
+    for (const height of await heights()) expect(height).toBeGreaterThan(150);
+    await open.page.setViewportSize({ width: 1400, height: 850 });
+  });
+
   it("finds nothing in a reader's way outside the grid itself", async () => {
     await open.page.locator("#about summary").click();
     await open.page.evaluate(AXE);
