@@ -66,7 +66,7 @@ export function bringForward(table: Table, from: number = formOf(table)): Brough
   if (form >= 0) return { table: { headings: all, rows }, from, changes };
   changes.push("Each row says which form it is in now.");
   return {
-    table: { headings: ["Form", ...all], rows: rows.map((row) => [SCHEMA_VERSION, ...row]) },
+    table: { headings: [...all, "Form"], rows: rows.map((row) => [...row, SCHEMA_VERSION]) },
     from,
     changes,
   };

@@ -62,6 +62,7 @@ export function mergeRows(
   const change: TableChange = {
     table: schema.table,
     expected: { headings: table.headings, rows: table.rows.length },
+    rename: [],
     columns:
       append.length + update.length === 0
         ? []

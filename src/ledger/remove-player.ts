@@ -36,7 +36,9 @@ export function removePlayer(ledger: Table, shots: Table | null, player: string)
   const gone = (shots?.rows ?? []).flatMap((row, place) => (sessions.has(String(row[of])) ? [place] : []));
   const removing = (table: string, { headings, rows }: Table, remove: number[]): TableChange[] => {
     const expected = { headings, rows: rows.length };
-    return remove.length === 0 ? [] : [{ table, expected, columns: [], update: [], append: [], remove }];
+    return remove.length === 0
+      ? []
+      : [{ table, expected, rename: [], columns: [], update: [], append: [], remove }];
   };
   return {
     changes: [

@@ -15,6 +15,8 @@ export interface TableChange {
   readonly table: string;
   /** What the change was worked out from; where the table has become another since, nothing is done. */
   readonly expected: { readonly headings: readonly string[]; readonly rows: number };
+  /** Headings that are to read otherwise; columns count from 0. */
+  readonly rename: readonly { readonly column: number; readonly heading: string }[];
   /** New columns, at the right of those that stand; a number format for each. */
   readonly columns: readonly { readonly heading: string; readonly format: string }[];
   /** As long as the headings with the new ones; `undefined` leaves a cell alone, `null` empties it. */
@@ -26,8 +28,8 @@ export interface TableChange {
 }
 
 /** A change that changes nothing. */
-export function isIdle({ columns, update, remove, append }: TableChange): boolean {
-  return columns.length + update.length + remove.length + append.length === 0;
+export function isIdle({ rename, columns, update, remove, append }: TableChange): boolean {
+  return rename.length + columns.length + update.length + remove.length + append.length === 0;
 }
 
 /** Whether a table is still what a change was worked out from. */
@@ -38,7 +40,9 @@ export function isAsExpected({ expected }: TableChange, headings: readonly unkno
 
 /** The table after a change. */
 export function changedTable(table: TableCells, change: TableChange): TableCells {
-  const headings = [...table.headings, ...change.columns.map(({ heading }) => heading)];
+  const called = new Map(change.rename.map(({ column, heading }) => [column, heading]));
+  const standing = table.headings.map((heading, column) => called.get(column) ?? heading);
+  const headings = [...standing, ...change.columns.map(({ heading }) => heading)];
   const gone = new Set(change.remove);
   const given = new Map(change.update.map(({ row, cells }) => [row, cells]));
   const rows = table.rows.flatMap((cells, row) => {

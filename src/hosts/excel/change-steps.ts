@@ -31,7 +31,11 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
       // A single format counts for all cells, which the declared type leaves out.
       at(desk, row, column, rows, 1).numberFormat = code as unknown as string[][];
     });
-  const steps: Step[] = [];
+  const steps: Step[] = change.rename.map(({ column, heading }) =>
+    small((desk) => {
+      at(desk, 0, column, 1, 1).formulas = [[`'${heading}`]];
+    }),
+  );
   if (change.columns.length > 0) {
     const titles = change.columns.map(({ heading }): Entry => `'${heading}`);
     steps.push(

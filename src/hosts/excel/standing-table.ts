@@ -127,5 +127,6 @@ export function restoreTable(context: Excel.RequestContext, table: StandingTable
   held.resize(at(0, 0, rows + 1, headings.length));
   if (grows.rows > 0) at(rows + 1, 0, grows.rows, headings.length + grows.columns).clear();
   if (grows.columns > 0) at(0, headings.length, rows + 1, grows.columns).clear();
+  at(0, 0, 1, headings.length).formulas = [headings.map((heading) => `'${heading}`)];
   for (const [row, cells] of entries) at(row + 1, 0, 1, headings.length).formulas = [cells];
 }

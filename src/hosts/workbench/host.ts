@@ -2,10 +2,12 @@ import type { IRange } from "@univerjs/core";
 import Papa from "papaparse";
 import { type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { Host } from "../host.ts";
+import { changeTables } from "./change-tables.ts";
 import type { Grid, Sheet, Workbook } from "./grid.ts";
 import { type TextStore, textKeeper } from "./keep-text.ts";
 import { readCells, usedArea } from "./read-cells.ts";
 import type { Memory } from "./remembered.ts";
+import { tableCells } from "./table-cells.ts";
 import { takenIn } from "./taken.ts";
 import { writePlan } from "./write-plan.ts";
 
@@ -18,6 +20,8 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
     selection: async () => selectedText(workbook),
     tables: async () => workbook.getTableList().map(({ name }) => name),
     tableText: async (name) => tableText(workbook, name),
+    tableCells: async (name, only) => tableCells(workbook, name, only),
+    changeTables: (changes, create, run) => changeTables(grid, workbook, memory, changes, create, run),
     ...textKeeper(store),
   };
 }
