@@ -17,7 +17,7 @@ interface FlightViewProps {
 export function FlightView({ session, comparison, figures }: FlightViewProps) {
   const carry = displayOf("carry", session.units, figures);
   const height = displayOf("height", session.units, figures);
-  const flights = flightsOf(comparison, carry, height);
+  const flights = flightsOf(session, comparison, carry, height);
   if (flights.length === 0) return null;
   const units = { ahead: carry.unit, height: height.unit, heightPerAhead: session.units === "us" ? 3 : 1 };
   return (
@@ -30,7 +30,7 @@ export function FlightView({ session, comparison, figures }: FlightViewProps) {
       <figcaption>
         <Legend entries={flights} />
         <span class="quiet">
-          Average flights from the side, drawn through launch angle, peak height, landing angle and carry.
+          Average flights from the side: computed in between, they peak and land where they were measured.
         </span>
       </figcaption>
     </figure>
