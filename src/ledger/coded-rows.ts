@@ -1,9 +1,12 @@
-import type { Row } from "./cell.ts";
-import { textIn } from "./cell.ts";
+import { invalid, type Outcome } from "../outcome/problem.ts";
+import { type Row, textIn } from "./cell.ts";
 import { playerKey } from "./player-key.ts";
 
 /** What people wrote freely may name the player, so it does not travel with codes. */
 const FREE_WORDS = ["title", "note", "place"];
+
+/** Names are few and easily tried, so all depends on the secret. */
+const SHORTEST = 8;
 
 /**
  * Ledger rows with codes for names: the same player has the same code throughout, and in every export made with the
@@ -11,7 +14,12 @@ const FREE_WORDS = ["title", "note", "place"];
  * whose they are, even who has a list of names. Titles, notes and places are left out, and so is what was ordered
  * where it has the player's name in it.
  */
-export async function codedRows(rows: readonly Row[], secret: string): Promise<Row[]> {
+export async function codedRows(rows: readonly Row[], secret: string): Promise<Outcome<Row[]>> {
+  if (secret.length < SHORTEST) {
+    return invalid(
+      `The secret has ${secret.length} letters; ${SHORTEST} or more would do, so that nobody guesses it.`,
+    );
+  }
   const keys = new Set(rows.map((row) => playerKey(textIn(row, "player"))));
   keys.delete("");
   const codes = new Map<string, string>();

@@ -1,0 +1,93 @@
+import { describe, expect, test } from "vitest";
+import { bringForward, formOf } from "../../src/ledger/bring-forward.ts";
+import type { Table } from "../../src/ledger/cell.ts";
+import { changeBetween } from "../../src/ledger/change-between.ts";
+import { mergeRows } from "../../src/ledger/merge-rows.ts";
+import { LEDGER } from "../../src/ledger/schema.ts";
+import { rowsOf } from "../../src/ledger/table-rows.ts";
+import { changedTable } from "../../src/sheets/table-change.ts";
+import { demoRows } from "./demo-rows.ts";
+
+/** A ledger in the first form, with a column of the shop's own. */
+const FIRST: Table = {
+  headings: [
+    "Row",
+    "Session",
+    "Date",
+    "Player",
+    "Build",
+    "Shaft (g)",
+    "Kept",
+    "Carry mean (yd)",
+    "Carry SD (yd)",
+    "Spin mean (rpm)",
+    "Verdict",
+    "Chance (%)",
+    "Ordered",
+    "Invoice",
+  ],
+  rows: [
+    ["s1-1", "s1", 46000, "Tess Marlow", "85 g mid", 85, 6, 151.25, 4.5, null, "clear", 97, "yes", "H-1"],
+    ["s1-2", "s1", 46000, "Tess Marlow", "95 g mid", 95, 5, 148.5, 5.125, 5900, "clear", 3, "no", null],
+    ["s2-1", "s2", 46010, "Ivo Brandt", "105 g low", null, 7, 163, null, 5400, null, null, null, "H-9"],
+  ],
+};
+
+describe("a ledger in the first form", () => {
+  const brought = bringForward(FIRST);
+
+  test("is known by its headings", () => {
+    expect(formOf(FIRST)).toBe(1);
+    expect(formOf(mergeRows({ headings: [], rows: [] }, demoRows(), LEDGER).table)).toBe(2);
+  });
+
+  test("keeps every row and every figure under today's headings", () => {
+    expect(rowsOf(brought.table, LEDGER)).toEqual([
+      expect.objectContaining({
+        entry: "s1-1",
+        date: "2025-12-09",
+        shaftWeight: 85,
+        carryMean: 151.25,
+        carrySd: 4.5,
+        carryN: 6,
+        spinN: 0,
+        chance: 0.97,
+        ordered: "85 g mid",
+        schema: 2,
+      }),
+      expect.objectContaining({
+        entry: "s1-2",
+        carryMean: 148.5,
+        carrySd: 5.125,
+        carryN: 5,
+        spinMean: 5900,
+        spinN: 5,
+        chance: 0.03,
+        ordered: null,
+      }),
+      expect.objectContaining({
+        entry: "s2-1",
+        shaftWeight: null,
+        carryN: 7,
+        carrySd: null,
+        chance: null,
+        ordered: null,
+      }),
+    ]);
+    const invoice = brought.table.headings.indexOf("Invoice");
+    expect(brought.table.rows.map((row) => row[invoice])).toEqual(["H-1", null, "H-9"]);
+  });
+
+  test("is brought forward once: a second time changes nothing", () => {
+    expect(bringForward(brought.table)).toEqual({ table: brought.table, from: 2, changes: [] });
+  });
+
+  test("takes new rows afterwards, and a change says the same as doing it", () => {
+    const merged = mergeRows(brought.table, demoRows(), LEDGER);
+    expect(merged.added).toBe(4);
+    expect(merged.table.rows).toHaveLength(7);
+    const change = changeBetween(FIRST, merged.table);
+    expect(changedTable(FIRST, change)).toEqual(merged.table);
+    expect(change.rename).toContainEqual({ column: 0, heading: "Entry" });
+  });
+});

@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Row, Table } from "../../src/ledger/cell.ts";
+import { mergeRows } from "../../src/ledger/merge-rows.ts";
+import { LEDGER } from "../../src/ledger/schema.ts";
+import { rowsOf } from "../../src/ledger/table-rows.ts";
+import { demoRows, demoSession, laterSession, rowsOfSession } from "./demo-rows.ts";
+
+const EMPTY: Table = { headings: LEDGER.columns.map(({ heading }) => heading), rows: [] };
+
+describe("appending to the ledger", () => {
+  test("adds each row once, however often it is done", () => {
+    const first = mergeRows(EMPTY, demoRows(), LEDGER);
+    expect(first).toMatchObject({ added: 4, already: 0, updated: 0 });
+    const again = mergeRows(first.table, demoRows(), LEDGER);
+    expect(again).toMatchObject({ added: 0, already: 4, updated: 0 });
+    expect(again.table.rows).toEqual(first.table.rows);
+  });
+
+  test("gives back what was put in, days as days", () => {
+    const { table } = mergeRows(EMPTY, demoRows(), LEDGER);
+    expect(rowsOf(table, LEDGER)).toEqual(demoRows());
+    expect(table.rows[0]![table.headings.indexOf("Date")]).toBe(46351);
+  });
+
+  test("puts a row right where facts have changed, and leaves the user's own columns and order alone", () => {
+    const { table } = mergeRows(EMPTY, demoRows(), LEDGER);
+    const turned: Table = {
+      headings: ["Invoice", ...[...table.headings].reverse()],
+      rows: [...table.rows].reverse().map((row, i) => [`No ${i}`, ...[...row].reverse()]),
+    };
+    const edited = rowsOfSession(demoSession({ player: "Rowan Tilsley-Marsh" }));
+    const merged = mergeRows(turned, edited, LEDGER);
+    expect(merged).toMatchObject({ added: 0, already: 0, updated: 4 });
+    expect(merged.table.rows.map(([invoice]) => invoice)).toEqual(["No 0", "No 1", "No 2", "No 3"]);
+    const rows = rowsOf(merged.table, LEDGER).reverse();
+    expect(rows.map(({ player }) => player)).toEqual(edited.map(({ player }) => player));
+  });
+
+  test("adds a column that a table lacks only when a row fills it", () => {
+    const without = (heading: string): Table => ({
+      headings: EMPTY.headings.filter((one) => one !== heading),
+      rows: [],
+    });
+    expect(mergeRows(without("Tempo"), demoRows(), LEDGER).change.columns).toEqual([]);
+    const added = mergeRows(without("Chance"), demoRows(), LEDGER);
+    expect(added.change.columns).toEqual([{ heading: "Chance", format: "0.000" }]);
+    expect(rowsOf(added.table, LEDGER)[0]!.chance).toBe(demoRows()[0]!.chance);
+  });
+
+  test("loses no row and doubles none, in whatever order and pieces sessions arrive", () => {
+    const sessions = [0, 1, 2, 3].map((yards) => rowsOfSession(laterSession({}, yards)));
+    fc.assert(
+      fc.property(fc.array(fc.array(fc.nat(3), { maxLength: 5 }), { maxLength: 6 }), (batches) => {
+        let table = EMPTY;
+        for (const batch of batches) {
+          table = mergeRows(
+            table,
+            batch.flatMap((which): readonly Row[] => sessions[which]!),
+            LEDGER,
+          ).table;
+        }
+        const entries = rowsOf(table, LEDGER).map(({ entry }) => entry);
+        const expected = new Set(
+          batches.flat().flatMap((which) => sessions[which]!.map(({ entry }) => entry)),
+        );
+        expect(new Set(entries)).toEqual(expected);
+        expect(entries).toHaveLength(expected.size);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
