@@ -65,10 +65,9 @@ function inWords(session: Session, key: MetricKey, { value, low, high }: Ranged)
   const by = factor(metric.unit, unit);
   const shown = (figure: number) => (isProblem(by) ? figure : (figure * by.times) / by.over);
   const label = metric.label.toLowerCase();
-  const decimals = unit === "degrees" || unit === "m/s" || unit === "mph" ? 1 : 0;
-  const step = key === "spin" ? 10 : 1;
-  const figure = (one: number) => (Math.round(shown(one) / step) * step * 1).toFixed(decimals);
-  const text = decimals === 0 ? figure : (one: number) => shown(one).toFixed(decimals);
+  const decimals = key === "carry" || key === "height" || key === "spin" ? 0 : 1;
+  const step = key === "spin" ? 10 : 10 ** -decimals;
+  const text = (one: number) => (Math.round(shown(one) / step) * step).toFixed(decimals);
   const [least, most] = value < 0 ? [-high, -low] : [low, high];
   if (Number(text(least)) === 0 && Number(text(most)) === 0) return `${label} about the same`;
   const size = Math.abs(value);

@@ -1,10 +1,12 @@
 import { parseArgs } from "node:util";
 import { GOALS, type Goal } from "../../fitting/session.ts";
-import { invalid, type Outcome } from "../../outcome/problem.ts";
+import type { AirFacts } from "../../fitting/session-air.ts";
+import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 import { UNIT_SETS, type UnitSet } from "../../shots/unit-set.ts";
+import { readAir } from "./read-air.ts";
 
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--choose NAME [--set SETFILE]]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--choose NAME [--set SETFILE]]";
 
 export interface CommandLine {
   /** A file to read, `-` for standard input, null for the demo session. */
@@ -14,6 +16,8 @@ export interface CommandLine {
   readonly baseline: string | null;
   readonly goal: Goal | null;
   readonly units: UnitSet;
+  /** The air it was hit in; null where it was not stated. */
+  readonly air: AirFacts | null;
   /** The build to write a Build sheet for. */
   readonly choose: string | null;
   /** A set file for it. */
@@ -52,6 +56,8 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
   if (values.choose !== undefined && values.out === undefined) {
     return invalid("--choose writes a Build sheet: say into which workbook with --out X.xlsx.");
   }
+  const air = values.air === undefined ? null : readAir(values.air);
+  if (isProblem(air)) return air;
   return {
     file: positionals[0] ?? null,
     out: values.out ?? null,
@@ -59,6 +65,7 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     baseline: values.baseline ?? null,
     goal: (goal as Goal | undefined) ?? null,
     units: units as UnitSet,
+    air,
     choose: values.choose ?? null,
     set: values.set ?? null,
     help: values.help ?? false,
@@ -75,6 +82,7 @@ function parse(words: readonly string[]) {
       baseline: { type: "string" },
       goal: { type: "string" },
       units: { type: "string" },
+      air: { type: "string" },
       choose: { type: "string" },
       set: { type: "string" },
       help: { type: "boolean", short: "h" },

@@ -54,6 +54,7 @@ async function readSession(line: CommandLine): Promise<Outcome<Session>> {
     units: line.units,
     ...(line.goal ? { goal: line.goal } : {}),
     ...(line.baseline === null ? {} : { baseline: line.baseline }),
+    ...(line.air ? { air: line.air } : {}),
   });
   if (line.baseline !== null && session.baseline.toLowerCase() !== line.baseline.trim().toLowerCase()) {
     return invalid(
