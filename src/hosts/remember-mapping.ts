@@ -32,7 +32,7 @@ export async function rememberMapping(
   const { columns = {}, units = {} } = mapping;
   const empty = Object.keys(columns).length === 0 && Object.keys(units).length === 0;
   const after = empty ? others : [...others, [signature, { columns, units }] as const].slice(-MOST);
-  if (empty && others.length === before.length) return true;
+  if (JSON.stringify(after) === JSON.stringify(before)) return true;
   const kept = await host.keep(KEY, JSON.stringify({ version: 1, mappings: after }));
   return isProblem(kept) ? kept : true;
 }

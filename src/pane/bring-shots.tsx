@@ -6,6 +6,8 @@ import { AddShots } from "./add-shots.tsx";
 import { demoDraft } from "./demo-draft.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
+import { MapColumns } from "./map-columns.tsx";
+import { TakeTable } from "./take-table.tsx";
 
 interface BringShotsProps {
   readonly host: Host;
@@ -116,6 +118,8 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
           Use the demo session
         </button>
       </div>
+      <TakeTable host={host} take={take} refuse={setTrouble} />
+      {problem && <MapColumns draft={draft} dispatch={dispatch} />}
       {!empty && !problem && <AddShots dispatch={dispatch} />}
     </section>
   );

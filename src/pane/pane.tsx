@@ -13,6 +13,7 @@ import { useAfterPaint } from "./use-after-paint.ts";
 import { useDesk } from "./use-desk.ts";
 import { fetchAnalysis, fetchSessionParts, useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
+import { useRememberedMapping } from "./use-remembered-mapping.ts";
 import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
 
 interface PaneProps {
@@ -25,6 +26,7 @@ export function Pane({ host, demo }: PaneProps) {
   const { desk, dispatch, ready } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
   const draft = openDraft(desk.kept);
+  useRememberedMapping(host, draft, dispatch);
   const { units } = desk.kept;
   const derived = ready ? derive(draft, units) : null;
   const problem = isProblem(derived) ? derived : null;

@@ -103,6 +103,7 @@ function verdictLines({ words, warnings }: ComparisonParts): number {
 const FOOTNOTES = [
   "Mean: the average of the kept shots. SD: how far single shots typically lie from it. Change: against the baseline; shaded where it is larger than its ± 95 %. Each change stands alone: among many, one in twenty is shaded by chance. Right of the target is plus, left is minus.",
   "Target windows are common practice until you type your own over them; Inside is the share of kept shots between them. Before every session check the net and keep people clear of the ball's way.",
+  "All formulas here are the spreadsheet's own: this workbook calculates without the add-in too.",
 ];
 
 function factsLine(session: Session): string {

@@ -72,6 +72,36 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     expect(complaints).toEqual([]);
   });
 
+  test("takes a table of the workbook, and reads a shop's own columns once they were explained", async () => {
+    const service = newService();
+    const { page, complaints } = await open(service);
+    await page.evaluate(() =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getActiveWorksheet();
+        sheet.getRange("B2:C4").formulas = [
+          ["Schaft", "Weite"],
+          ["'leicht", 140],
+          ["'schwer", 150],
+        ];
+        sheet.tables.add("B2:C4", true).name = "Fittings";
+        await context.sync();
+      }),
+    );
+    await page.getByRole("button", { name: "Take a table of this workbook" }).click();
+    await expect.poll(() => page.getByLabel("Table to take").inputValue()).toBe("Fittings");
+    await page.getByRole("button", { name: "Take it" }).click();
+    await page.getByLabel("What Schaft holds").first().selectOption("build");
+    await page.getByLabel("What Weite holds").first().selectOption("carry");
+    await expect.poll(() => page.locator("#make-sheets").isEnabled()).toBe(true);
+    await expect.poll(() => service.workbook.settings.size).toBeGreaterThan(1);
+    // Another table with the same headings, in the same workbook on another day.
+    const later = await open(newService(service.workbook));
+    await later.page.locator("#shots-text").fill("");
+    await later.page.locator("#shots-text").fill("SCHAFT\tWEITE\nleicht\t141\nschwer\t152\nschwer\t153");
+    await expect.poll(() => later.page.locator("#make-sheets").isEnabled()).toBe(true);
+    expect(complaints).toEqual([]);
+  });
+
   test("compares the selection and fills a bench sheet from the ribbon", async () => {
     const service = newService();
     const { page, complaints, strange } = await open(service);
