@@ -34,6 +34,30 @@ describe("the way to the bench", { timeout: PATIENCE }, () => {
     expect(title).toBe("Build sheet: 105 g mid-launch");
   });
 
+  test("is walked by keyboard alone, from the closed part to the written sheet", async () => {
+    const page = await openPane(browser, {}, { demo: true });
+    await page.locator("#bench .brief").waitFor();
+    const at = () =>
+      page.evaluate(() => {
+        const { activeElement: here } = document;
+        return here?.id || here?.parentElement?.id;
+      });
+    const tabTo = async (id: string) => {
+      for (let presses = 0; (await at()) !== id && presses < 60; presses++) await page.keyboard.press("Tab");
+      expect(await at()).toBe(id);
+    };
+    await tabTo("bench");
+    await page.keyboard.press("Enter");
+    await page.locator("#set-text").waitFor();
+    await tabTo("bench-build");
+    await page.keyboard.press("ArrowUp");
+    expect(await page.locator("#bench-build").inputValue()).toBe("95 g high-launch");
+    await tabTo("make-build");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => said(page)).toBe("Added Build.");
+    expect(await at()).toBe("make-build");
+  });
+
   test("follows another choice, and goes back to the usual set after a line was typed over", async () => {
     const page = await openDemo();
     await page.locator("#bench-build").selectOption("95 g high-launch");
