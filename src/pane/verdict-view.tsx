@@ -7,6 +7,7 @@ import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { GOAL_WORDS } from "./goal-words.ts";
 import { choiceOf, wordsOf } from "./judge.ts";
+import { localWords } from "./local-words.ts";
 
 interface VerdictViewProps {
   readonly session: Session;
@@ -20,6 +21,8 @@ interface VerdictViewProps {
 export function VerdictView({ session, worded, figures, dispatch }: VerdictViewProps) {
   const { chosen, next } = choiceOf(session);
   const words = wordsOf(worded);
+  const names = session.builds.map(({ name }) => name);
+  const local = (sentence: string) => localWords(sentence, names, figures.decimalMark);
   return (
     <>
       <label for="goal">What is wanted most</label>
@@ -35,14 +38,14 @@ export function VerdictView({ session, worded, figures, dispatch }: VerdictViewP
         ))}
       </select>
       <p id="headline" class="headline">
-        {words.headline}
+        {local(words.headline)}
       </p>
       {[...words.reasons, ...words.costs].map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+        <p key={sentence}>{local(sentence)}</p>
       ))}
-      {words.next && <p>{words.next}</p>}
+      {words.next && <p>{local(words.next)}</p>}
       <p id="hit-next" class="next">
-        {next.why}
+        {local(next.why)}
       </p>
       {!isProblem(chosen) && (
         <Chances chances={chancesOf(session, chosen.chances.builds)} figures={figures} />

@@ -7,11 +7,11 @@ import { area, formula, SheetDraft } from "./sheet-draft.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
 /** Widths of the columns, in characters: figure, what it is, two builds, a gap, what changed. */
-const WIDTHS = [15, 14, 14, 14, 13, 13, 1.5, 14, 14];
+const WIDTHS = [15, 14, 14, 14, 12, 12, 1.5, 20, 20];
 const COLUMNS = WIDTHS.length;
 /** Letters of a sentence that surely fit one line across the page. */
-const LETTERS = 110;
-const SMALL_LETTERS = 140;
+const LETTERS = 122;
+const SMALL_LETTERS = 155;
 const LINE = 15.5;
 const CHART_ROWS = 13;
 

@@ -73,9 +73,12 @@ describe("a first visit to the page", { timeout: PATIENCE }, () => {
   it("finds nothing in a reader's way outside the grid itself", async () => {
     await open.page.locator("#about summary").click();
     await open.page.evaluate(AXE);
-    const found = await open.page.evaluate('axe.run({ exclude: ["#grid"] })');
-    const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await open.page.emulateMedia({ colorScheme });
+      const found = await open.page.evaluate('axe.run({ exclude: ["#grid"] })');
+      const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+    }
     expect(open.complaints).toEqual([]);
   });
 });

@@ -1,0 +1,21 @@
+import { expect, test } from "vitest";
+import { localWords } from "../../src/pane/local-words.ts";
+
+const SENTENCE = "Half of its shots with 6.0 land within 3.5 yd, against 10.25 yd with 6.0+.";
+
+test("figures in sentences take the decimal mark of the place", () => {
+  expect(localWords(SENTENCE, [], ",")).toBe(
+    "Half of its shots with 6,0 land within 3,5 yd, against 10,25 yd with 6,0+.",
+  );
+  expect(localWords(SENTENCE, [], ".")).toBe(SENTENCE);
+});
+
+test("names of builds stay as they are, also where one is part of another or holds signs of a pattern", () => {
+  expect(localWords(SENTENCE, ["6.0", "6.0+"], ",")).toBe(
+    "Half of its shots with 6.0 land within 3,5 yd, against 10,25 yd with 6.0+.",
+  );
+});
+
+test("full stops and dates are no decimal marks", () => {
+  expect(localWords("Hit 3. Then 4 on 2026-11-25.", [], ",")).toBe("Hit 3. Then 4 on 2026-11-25.");
+});
