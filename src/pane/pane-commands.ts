@@ -1,5 +1,8 @@
 import type { Host, Written } from "../hosts/host.ts";
+import { recallMapping } from "../hosts/remember-mapping.ts";
 import { isProblem, type Outcome, type Problem, unavailable } from "../outcome/problem.ts";
+import { headerSignature } from "../shots/header-signature.ts";
+import { correctionsOf } from "./corrections-of.ts";
 import { type Derived, derive } from "./derive.ts";
 import { type Kept, nothingKept, openDraft } from "./draft.ts";
 import { keepAll, recallKept } from "./keeping.ts";
@@ -32,11 +35,12 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       say("Reading the selected cells…");
       const text = await host.selection();
       if (isProblem(text)) return say(text.message);
-      const kept = withCells(await recall(), text, today());
-      const known = derivedFrom(kept);
-      if (isProblem(known)) return say(known.message);
+      const mapping = await recallMapping(host, headerSignature(text));
+      const kept = withCells(await recall(), text, today(), mapping ? correctionsOf(mapping) : {});
       const held = await keepAll(host, kept);
       reopen();
+      const known = derivedFrom(kept);
+      if (isProblem(known)) return say(known.message);
       say("Writing the sheets…");
       const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
       const written = await writeSheets(host, (taken) => comparisonWorkbook(known.session, taken, moment()));

@@ -2,6 +2,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { recallMapping, rememberMapping } from "../hosts/remember-mapping.ts";
 import { headerSignature } from "../shots/header-signature.ts";
+import { correctionsOf } from "./corrections-of.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import { readOptions } from "./reading-options.ts";
@@ -20,12 +21,8 @@ export function useRememberedMapping(host: Host, draft: Draft, dispatch: (action
     let here = true;
     void recallMapping(host, signature).then((mapping) => {
       if (!here || mapping === null) return;
-      const { columns = {}, units = {} } = mapping;
-      for (const column of new Set([...Object.keys(columns), ...Object.keys(units)].map(Number))) {
-        const key = columns[column];
-        const unit = units[column];
-        const correction = { ...(key === undefined ? {} : { key }), ...(unit ? { unit } : {}) };
-        dispatch({ does: "correct", column, correction });
+      for (const [column, correction] of Object.entries(correctionsOf(mapping))) {
+        dispatch({ does: "correct", column: Number(column), correction });
       }
     });
     return () => {
