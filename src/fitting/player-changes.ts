@@ -15,7 +15,7 @@ export interface PlayerChange {
   /** Averages, in the units kept inside. */
   readonly from: number;
   readonly to: number;
-  /** "7 yd more: a real change", "1 ft less: may be chance". */
+  /** "7 yd more: most likely a real change", "1 ft less: may be chance". */
   readonly words: string;
 }
 
@@ -65,5 +65,5 @@ function changed({ units }: Session, key: MetricKey, change: number, real: strin
 
 function howReal(p: number | undefined): string {
   if (p === undefined) return "too few shots to say";
-  return p < LEVEL ? "a real change" : "may be chance";
+  return p < LEVEL ? "most likely a real change" : "may be chance";
 }

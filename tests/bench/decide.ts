@@ -116,37 +116,38 @@ function isClear(shots: readonly (readonly number[])[], chances: readonly number
 }
 
 const SEQUENTIAL_SESSIONS = 300;
-const MOST_EACH = 20;
 const BUILDS = 4;
+/** A session ends after these many shots a build on average, clear or not. */
+const MOST_EACH = 12;
+/** Chances at which the sequential plan may stop: each gives a point of its curve; the last is what "clear" asks. */
+const STOPS = [0.6, 0.7, 0.8, 0.9, CLEAR];
 
 /**
- * The sequential plan (three shots each, then the build that NEXTBUILD names, until the choice is clear or 20 a build
- * on average are hit) beside equal allocation in which the highest mean wins: shots for the same rate of right choices.
+ * The sequential plan (three shots each, then the build that NEXTBUILD names, until a build is sure enough or 12 a
+ * build on average are hit) beside equal allocation in which the highest mean wins: shots for the same rate of right
+ * choices, for each chance at which one may stop.
  */
 async function* fewerShots(): AsyncGenerator<BenchLine> {
-  for (const truth of ["supposed", "one ahead", "half steps"] as const) {
+  for (const truth of ["supposed", "half steps", "one ahead"] as const) {
     const random = seededRandom(99);
     const sessions = Array.from({ length: SEQUENTIAL_SESSIONS }, () => fourBuilds(random, truth));
-    let shots = 0;
-    let right = 0;
-    for (const session of sessions) {
-      const { hit, choice } = runSequential(session, random);
-      shots += hit;
-      if (isRight(session, choice)) right++;
+    const runs = sessions.map((session) => runSequential(session, random));
+    const equal = equalCurve(truth);
+    for (const [s, stop] of STOPS.entries()) {
+      const shots = runs.reduce((sum, ends) => sum + ends[s]!.hit, 0) / runs.length;
+      const rate = runs.filter((ends, r) => isRight(sessions[r]!, ends[s]!.choice)).length / runs.length;
+      const same = shotsFor(rate, equal);
+      yield {
+        what: `shots for the same rate of right choices, four builds, true means: ${truth}`,
+        stopAt: stop,
+        rightRate: round(rate),
+        sequentialShots: round(shots),
+        equalShots: same === null ? `more than ${BUILDS * MOST_EQUAL}` : round(same),
+        fewer: same === null ? null : round(1 - shots / same),
+        sessions: runs.length,
+        ...(stop === CLEAR ? { goal: "0.25 or more fewer", met: same === null || shots <= 0.75 * same } : {}),
+      };
     }
-    const rate = right / sessions.length;
-    const equal = equalShotsFor(rate, truth);
-    const mean = shots / sessions.length;
-    yield {
-      what: `shots for the same rate of right choices, four builds, true means: ${truth}`,
-      rightRate: round(rate),
-      sequentialShots: round(mean),
-      equalShots: equal === null ? `more than ${BUILDS * 60}` : round(equal),
-      fewer: equal === null ? `more than ${round(1 - mean / (BUILDS * 60))}` : round(1 - mean / equal),
-      goal: "0.25 or more",
-      met: equal === null || mean <= 0.75 * equal,
-      sessions: sessions.length,
-    };
   }
 }
 
@@ -157,38 +158,61 @@ function fourBuilds(random: ReturnType<typeof seededRandom>, truth: Truth): Simu
   }
 }
 
-function runSequential(session: SimulatedSession, random: ReturnType<typeof seededRandom>) {
+interface End {
+  readonly hit: number;
+  readonly choice: number;
+}
+
+/** Where a session would have ended for each of the chances at which one may stop. */
+function runSequential(session: SimulatedSession, random: ReturnType<typeof seededRandom>): End[] {
   const shots = session.truth.map((centre) => shotsAbout(random, centre, session.sd, FIRST_SHOTS));
-  let hit = BUILDS * FIRST_SHOTS;
-  for (;;) {
+  const ends: End[] = [];
+  for (let hit = BUILDS * FIRST_SHOTS; ; hit++) {
     const chances = chancesOf(shots);
-    const best = highest(chances);
-    if (isClear(shots, chances, best) || hit >= BUILDS * MOST_EACH) return { hit, choice: best };
+    const choice = highest(chances);
+    while (ends.length < STOPS.length && mayStop(shots, chances, choice, STOPS[ends.length]!))
+      ends.push({ hit, choice });
     const next = nextBuild(groupsOf(shots), "high");
-    if (isProblem(next)) return { hit, choice: best };
+    if (ends.length === STOPS.length) return ends;
+    if (hit >= BUILDS * MOST_EACH || isProblem(next)) {
+      return STOPS.map((_, s) => ends[s] ?? { hit, choice });
+    }
     shots[next]!.push(...shotsAbout(random, session.truth[next]!, session.sd, 1));
-    hit++;
   }
 }
 
-/** Total shots at which equal allocation reaches a rate of right choices; null beyond 60 a build. */
-function equalShotsFor(rate: number, truth: Truth): number | null {
+function mayStop(
+  shots: readonly (readonly number[])[],
+  chances: readonly number[],
+  best: number,
+  stop: number,
+) {
+  return stop === CLEAR ? isClear(shots, chances, best) : chances[best]! >= stop;
+}
+
+const MOST_EQUAL = 60;
+
+/** Rate of right choices by equal allocation and the highest mean, for 1, 2, 3 ... shots a build. */
+function equalCurve(truth: Truth): number[] {
   const random = seededRandom(100);
-  const count = 6000;
-  const sessions = Array.from({ length: count }, () => fourBuilds(random, truth));
-  let before = 0;
-  for (let each = 1; each <= 60; each++) {
-    let right = 0;
-    for (const session of sessions) {
-      // The mean of `each` shots is one normal draw with the spread divided by the root of their number.
-      const means = session.truth.map((centre) => centre + (session.sd / Math.sqrt(each)) * random.normal());
-      if (isRight(session, highest(means))) right++;
-    }
-    const now = right / count;
-    if (now >= rate) return BUILDS * (each - (now === before ? 0 : (now - rate) / (now - before)));
-    before = now;
-  }
-  return null;
+  const sessions = Array.from({ length: 20_000 }, () => fourBuilds(random, truth));
+  return Array.from({ length: MOST_EQUAL }, (_, i) => {
+    // The mean of so many shots is one normal draw with the spread divided by the root of their number.
+    const error = 1 / Math.sqrt(i + 1);
+    const right = sessions.filter((session) => {
+      const means = session.truth.map((centre) => centre + session.sd * error * random.normal());
+      return isRight(session, highest(means));
+    });
+    return right.length / sessions.length;
+  });
+}
+
+/** Total shots at which a curve first reaches a rate, between its points; null where it never does. */
+function shotsFor(rate: number, curve: readonly number[]): number | null {
+  const at = curve.findIndex((value) => value >= rate);
+  if (at < 0) return null;
+  const before = curve[at - 1] ?? 0;
+  return BUILDS * (at + (rate - before) / (curve[at]! - before));
 }
 
 function round(value: number): number {
