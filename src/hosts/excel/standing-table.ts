@@ -12,6 +12,7 @@ export interface StandingTable {
   readonly entries: ReadonlyMap<number, Entry[]>;
   /** Rows and columns that the change adds. */
   readonly grows: { readonly rows: number; readonly columns: number };
+  readonly renamed: boolean;
 }
 
 export type Entry = string | number | boolean | null;
@@ -55,6 +56,7 @@ export async function readStandingTable(
     formats: last.numberFormat[0]!.map(String),
     entries: await readEntries(context, whole, touched(change, rowCount - 1), columnCount),
     grows: { rows, columns },
+    renamed: change.rename.length > 0,
   };
 }
 
@@ -119,7 +121,7 @@ function entryAgain(formula: unknown, value: unknown): Entry {
 
 /** Queues what puts a table back as it stood. */
 export function restoreTable(context: Excel.RequestContext, table: StandingTable): void {
-  const { name, headings, rows, entries, grows } = table;
+  const { name, headings, rows, entries, grows, renamed } = table;
   const held = context.workbook.tables.getItem(name);
   const corner = held.getHeaderRowRange().getCell(0, 0);
   const at = (row: number, column: number, height: number, width: number) =>
@@ -127,6 +129,6 @@ export function restoreTable(context: Excel.RequestContext, table: StandingTable
   held.resize(at(0, 0, rows + 1, headings.length));
   if (grows.rows > 0) at(rows + 1, 0, grows.rows, headings.length + grows.columns).clear();
   if (grows.columns > 0) at(0, headings.length, rows + 1, grows.columns).clear();
-  at(0, 0, 1, headings.length).formulas = [headings.map((heading) => `'${heading}`)];
+  if (renamed) at(0, 0, 1, headings.length).formulas = [headings.map((heading) => `'${heading}`)];
   for (const [row, cells] of entries) at(row + 1, 0, 1, headings.length).formulas = [cells];
 }

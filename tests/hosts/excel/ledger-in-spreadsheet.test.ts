@@ -1,0 +1,175 @@
+import { describe, expect, test } from "vitest";
+import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import { LEDGER, SHOTS } from "../../../src/ledger/schema.ts";
+import { shotRows } from "../../../src/ledger/shot-rows.ts";
+import { rowsOf } from "../../../src/ledger/table-rows.ts";
+import { isProblem } from "../../../src/outcome/problem.ts";
+import { forgetPlayer, keepRows, SCHEMA_KEY } from "../../../src/pane/ledger-keeping.ts";
+import { answer, demoSession, laterSession, rowsOfSession } from "../../ledger/demo-rows.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import type { Fault, Service } from "../../office-host/service.ts";
+import { newService } from "../../office-host/service.ts";
+
+const first = { rows: rowsOfSession(demoSession()), shots: shotRows(demoSession()) };
+const second = {
+  rows: rowsOfSession(laterSession({ player: "Tess Marlow", builds: [] })),
+  shots: shotRows(laterSession()),
+};
+const edited = rowsOfSession(demoSession({ player: "Rowan Tilsley", place: "bay 1" }));
+
+/** Everything the service keeps, less the counter that hands out identifiers. */
+const state = ({ workbook }: Service) => ({ ...structuredClone(workbook), last: 0 });
+
+/** A workbook that keeps one session, and someone's own column and note beside the table. */
+async function started(): Promise<Service> {
+  const host = officeHost();
+  answer(await keepRows(excelHost(), first.rows, first.shots));
+  return host;
+}
+
+const tableRows = async (schema: typeof LEDGER) =>
+  rowsOf(answer(await excelHost().tableCells(schema.table))!, schema);
+
+describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
+  test("is two native tables on sheets of their own, with what was put in", async () => {
+    const host = await started();
+    expect(host.workbook.sheets.map(({ bag }) => bag.Name)).toEqual(["Sheet1", "Ledger", "Shot archive"]);
+    expect(host.workbook.sheets.flatMap(({ tables }) => tables.map(({ bag }) => bag.Name))).toEqual([
+      "Ledger",
+      "ShotArchive",
+    ]);
+    expect(await tableRows(LEDGER)).toEqual(first.rows);
+    expect((await tableRows(SHOTS)).map((row) => ({ ...row, time: row.time ?? null }))).toEqual(first.shots);
+    expect(await excelHost().recall(SCHEMA_KEY)).toBe("2");
+  });
+
+  test("takes a second session below, in few requests, and the first again not at all", async () => {
+    const host = await started();
+    const before = host.requests.length;
+    expect(await keepRows(excelHost(), second.rows, second.shots)).toMatchObject({
+      added: 4,
+      shotsAdded: 24,
+    });
+    // Three for reading, two a table for looking at it, one for writing, one for the form, and what tidies up.
+    expect(host.requests.length - before).toBeLessThanOrEqual(16);
+    expect(await tableRows(LEDGER)).toEqual([...first.rows, ...second.rows]);
+    const now = state(host);
+    expect(await keepRows(excelHost(), first.rows, first.shots)).toMatchObject({
+      added: 0,
+      already: 4,
+      shotsAdded: 0,
+    });
+    expect(state(host)).toEqual(now);
+  });
+
+  test("puts a session right in its rows", async () => {
+    await started();
+    await keepRows(excelHost(), second.rows, second.shots);
+    expect(await keepRows(excelHost(), edited, first.shots)).toMatchObject({ added: 0, updated: 4 });
+    expect(await tableRows(LEDGER)).toEqual([...edited, ...second.rows]);
+  });
+
+  test("takes a player out of both tables and closes the gap", async () => {
+    await started();
+    await keepRows(excelHost(), second.rows, second.shots);
+    expect(await forgetPlayer(excelHost(), first.rows[0]!.player as string)).toEqual({
+      entries: 4,
+      shots: 24,
+    });
+    expect(await tableRows(LEDGER)).toEqual(second.rows);
+    expect((await tableRows(SHOTS)).map(({ shotKey }) => shotKey)).toEqual(
+      second.shots.map(({ shotKey }) => shotKey),
+    );
+  });
+
+  test("does not grow over what someone wrote below it", async () => {
+    const host = await started();
+    const sheet = host.workbook.sheets[1]!;
+    const { row, rows, column } = sheet.tables[0]!.area;
+    sheet.cells.set((row + rows) * 16_384 + column + 2, { value: "our own sum" });
+    const now = state(host);
+    expect(await keepRows(excelHost(), second.rows, second.shots)).toMatchObject({
+      message: expect.stringContaining("Something stands where the table"),
+    });
+    expect(state(host)).toEqual(now);
+  });
+
+  test("leaves a table of the user's alone that is called the same", async () => {
+    const host = await started();
+    const sheet = host.workbook.sheets[1]!;
+    for (const [key, cell] of sheet.cells)
+      if (cell.value === "Entry") sheet.cells.set(key, { value: "Receipt" });
+    const now = state(host);
+    expect(await keepRows(excelHost(), second.rows, second.shots)).toMatchObject({ kind: "invalid" });
+    expect(state(host)).toEqual(now);
+  });
+
+  test.each([
+    ["a second session", second.rows, second.shots],
+    ["a session put right", edited, first.shots],
+  ])("is as before, or whole, when keeping %s fails at any action of any request", async (_, rows, shots) => {
+    const healthy = await started();
+    const from = healthy.requests.length;
+    const base = structuredClone(healthy.workbook);
+    answer(await keepRows(excelHost(), rows, shots));
+    const whole = contents(healthy);
+    const requests = healthy.requests.slice(from);
+    let failures = 0;
+    for (const [request, { actions }] of requests.entries()) {
+      const faults: Fault["action"][] = [-1, "answer", ...spread(actions)];
+      for (const action of faults) {
+        const host = officeHost("1.20", newService(structuredClone(base)));
+        const before = contents(host);
+        host.fault = { request, action };
+        const outcome = await keepRows(excelHost(), rows, shots);
+        const where = `request ${request}, action ${action}`;
+        if (isProblem(outcome)) failures++;
+        expect(contents(host), where).toEqual(isProblem(outcome) ? before : whole);
+      }
+    }
+    expect(failures).toBeGreaterThan(50);
+  });
+
+  test("is as before when a first session fails at any request", async () => {
+    const healthy = officeHost();
+    answer(await keepRows(excelHost(), first.rows, first.shots));
+    const whole = contents(healthy);
+    for (const [request, { actions }] of healthy.requests.entries()) {
+      for (const action of [-1, "answer", ...spread(actions).slice(0, 6)] as Fault["action"][]) {
+        const host = officeHost();
+        const before = contents(host);
+        host.fault = { request, action };
+        const outcome = await keepRows(excelHost(), first.rows, first.shots);
+        expect(contents(host), `request ${request}, action ${action}`).toEqual(
+          isProblem(outcome) ? before : whole,
+        );
+      }
+    }
+  });
+
+  test("says so in a spreadsheet that is too old to resize tables", async () => {
+    const { workbook } = await started();
+    officeHost("1.12", newService(workbook));
+    expect(await keepRows(excelHost(), second.rows, second.shots)).toMatchObject({
+      message: expect.stringContaining("ExcelApi 1.13"),
+    });
+  });
+});
+
+/** What people see of a workbook: sheets, their cells, their tables. */
+function contents({ workbook }: Service) {
+  return workbook.sheets.map(({ bag, cells, tables }) => ({
+    name: bag.Name,
+    cells: new Map(
+      [...cells].flatMap(([at, { value, formula }]) => (value === "" ? [] : [[at, formula ?? value]])),
+    ),
+    tables: tables.map((table) => [table.bag.Name, table.area]),
+  }));
+}
+
+/** Every action where they are few, else some forty of them, the first and last ones in. */
+function spread(actions: number): number[] {
+  const step = Math.max(1, Math.floor(actions / 40));
+  const all = Array.from({ length: actions }, (_, i) => i);
+  return all.filter((i) => i < 6 || i >= actions - 6 || i % step === 0);
+}
