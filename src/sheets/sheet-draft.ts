@@ -27,6 +27,9 @@ export function formula(text: string, value: string | number | boolean): Formula
   return { formula: text, value };
 }
 
+/** Points; a spreadsheet refuses a higher row (published as one of its limits). */
+const HIGHEST_ROW = 409;
+
 /** A sheet plan while it is being drawn up: the one mutable thing in this folder, never handed on. */
 export class SheetDraft {
   private readonly blocks: Block[] = [];
@@ -104,7 +107,7 @@ export class SheetDraft {
   }
 
   height(row: number, points: number, rows = 1): void {
-    this.heights.push({ row, rows, points });
+    this.heights.push({ row, rows, points: Math.min(points, HIGHEST_ROW) });
   }
 
   table(table: TablePlan): void {
