@@ -7,10 +7,7 @@ import { shortcutsFile, withShortcuts } from "../../../src/hosts/excel/shortcuts
 const manifest = readFileSync(new URL("../../../manifest.xml", import.meta.url), "utf8");
 const { actions, shortcuts } = shortcutsFile();
 
-/**
- * Keys with all three modifiers that the spreadsheet itself has, from its published list of keyboard shortcuts: all
- * formulas anew after checking what depends on what.
- */
+/** The one key of the spreadsheet's own with all three modifiers, calculating everything anew; from memory. */
 const TAKEN = ["Ctrl+Alt+Shift+F9"];
 
 describe("the keys", () => {
