@@ -8,6 +8,7 @@ import { goalChances } from "./chances.ts";
 import { compareBuilds } from "./compare-builds.ts";
 import { decide } from "./decide.ts";
 import { familyDifferences } from "./family-differences.ts";
+import { computedWords } from "./filled-session.ts";
 import { driftWarnings } from "./order-drift.ts";
 import { outlierWords } from "./outlier-words.ts";
 import { GOALS, type Session } from "./session.ts";
@@ -63,6 +64,12 @@ export function comparisonJson(session: Session) {
     strikeAdjusted: isProblem(adjusted) ? [] : adjusted,
     normalized: flight.same,
     calibration: flight.calibration,
+    computed: Object.fromEntries(
+      [...(session.computed ?? [])].map(([key, shots]) => [
+        key,
+        [...shots].map((shot) => session.table.row[shot]!),
+      ]),
+    ),
     groups: session.builds.flatMap(({ name }) => {
       const group = buildGroup(session, name);
       return group
@@ -75,6 +82,7 @@ export function comparisonJson(session: Session) {
       ...notes,
       ...(isProblem(decision) ? [decision.message] : []),
       ...driftWarnings(session),
+      ...computedWords(session),
       ...outlierWords(session),
       ...flight.notes,
     ],

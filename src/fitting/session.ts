@@ -1,3 +1,4 @@
+import type { MetricKey } from "../shots/metrics.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 import { type BuildSpec, specFromName } from "./build-spec.ts";
@@ -26,6 +27,8 @@ export interface Session {
   readonly place: string;
   readonly leftHanded: boolean;
   readonly table: ShotTable;
+  /** By metric, the shots of which the figure was computed, not measured; left out where all were measured. */
+  readonly computed?: ReadonlyMap<MetricKey, ReadonlySet<number>>;
   /** In the order in which they were first hit. */
   readonly builds: readonly BuildSpec[];
   /** Name of the build that the others are held against: mostly what the player plays now. */

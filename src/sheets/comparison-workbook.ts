@@ -1,5 +1,6 @@
 import { compareBuilds } from "../fitting/compare-builds.ts";
 import { decide } from "../fitting/decide.ts";
+import { computedWords } from "../fitting/filled-session.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
 import { outlierWords } from "../fitting/outlier-words.ts";
 import { playerWords } from "../fitting/player-words.ts";
@@ -40,7 +41,12 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     workings,
     name: comparisonName,
     words: verdictWords(session, decision),
-    warnings: [...outlierWords(session), ...weightWords(session), ...driftWarnings(session)],
+    warnings: [
+      ...computedWords(session),
+      ...outlierWords(session),
+      ...weightWords(session),
+      ...driftWarnings(session),
+    ],
     chances: isProblem(decision) ? null : decision.chances,
     flight: sessionFlight(session),
     made,

@@ -1,3 +1,4 @@
+import { computedRemark } from "../fitting/filled-session.ts";
 import type { Session } from "../fitting/session.ts";
 
 /** Sentences for the Remark column: what contradicts itself in a row of the pasted text, shot by shot. */
@@ -11,6 +12,10 @@ export function remarksOf(
   const add = (index: number | undefined, text: string) => {
     if (index !== undefined) remarks.set(index, [remarks.get(index), text].filter(Boolean).join(" "));
   };
+  for (let shot = 0; session.computed && shot < table.size; shot++) {
+    const remark = computedRemark(session, shot);
+    if (remark) add(shot, remark);
+  }
   for (const problem of table.problems) add(byRow.get(problem.row), problem.message);
   for (const { index, message } of far) add(index, message);
   return remarks;

@@ -6,7 +6,7 @@ import { UNIT_SETS, type UnitSet } from "../../shots/unit-set.ts";
 import { readAir } from "./read-air.ts";
 
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--choose NAME [--set SETFILE]]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
 
 export interface CommandLine {
   /** A file to read, `-` for standard input, null for the demo session. */
@@ -18,6 +18,8 @@ export interface CommandLine {
   readonly units: UnitSet;
   /** The air it was hit in; null where it was not stated. */
   readonly air: AirFacts | null;
+  /** Compute carry, height and landing angle where the table lacks them. */
+  readonly fill: boolean;
   /** The build to write a Build sheet for. */
   readonly choose: string | null;
   /** A set file for it. */
@@ -66,6 +68,7 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     goal: (goal as Goal | undefined) ?? null,
     units: units as UnitSet,
     air,
+    fill: values.fill ?? false,
     choose: values.choose ?? null,
     set: values.set ?? null,
     help: values.help ?? false,
@@ -83,6 +86,7 @@ function parse(words: readonly string[]) {
       goal: { type: "string" },
       units: { type: "string" },
       air: { type: "string" },
+      fill: { type: "boolean" },
       choose: { type: "string" },
       set: { type: "string" },
       help: { type: "boolean", short: "h" },

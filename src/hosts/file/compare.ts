@@ -2,6 +2,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { text as readAll } from "node:stream/consumers";
 import { comparisonJson } from "../../fitting/comparison-json.ts";
 import { DEMO_FACTS, DEMO_TEXT } from "../../fitting/demo.ts";
+import { filledSession } from "../../fitting/filled-session.ts";
 import { type Session, type SessionFacts, sessionOf } from "../../fitting/session.ts";
 import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
@@ -61,7 +62,7 @@ async function readSession(line: CommandLine): Promise<Outcome<Session>> {
       `--baseline is "${line.baseline}"; it should be one of ${session.builds.map(({ name }) => `"${name}"`).join(", ")}.`,
     );
   }
-  return session;
+  return line.fill ? filledSession(session) : session;
 }
 
 async function readText(file: string | null): Promise<Outcome<string>> {

@@ -1,5 +1,6 @@
 import { type BuildSummary, type Comparison, compareBuilds } from "../../fitting/compare-builds.ts";
 import { decide } from "../../fitting/decide.ts";
+import { computedWords } from "../../fitting/filled-session.ts";
 import { driftWarnings } from "../../fitting/order-drift.ts";
 import { outlierWords } from "../../fitting/outlier-words.ts";
 import { plainSentences } from "../../fitting/plain-sentences.ts";
@@ -50,6 +51,7 @@ function verdict(session: Session): string[] {
     "",
     ...changes,
     "",
+    ...computedWords(session),
     ...outlierWords(session),
     ...weightWords(session),
     ...driftWarnings(session),
