@@ -13,7 +13,7 @@ const COLUMNS = WIDTHS.length;
 const LETTERS = 122;
 const SMALL_LETTERS = 155;
 const LINE = 15.5;
-const CHART_ROWS = 13;
+const CHART_ROWS = 17;
 
 /** What the page draws on beside its words. */
 export interface PlayerParts {

@@ -74,7 +74,7 @@ describe("a first visit to the page", { timeout: PATIENCE }, () => {
     await open.page.locator("#about summary").click();
     await open.page.evaluate(AXE);
     for (const colorScheme of ["light", "dark"] as const) {
-      await open.page.emulateMedia({ colorScheme });
+      await open.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
       const found = await open.page.evaluate('axe.run({ exclude: ["#grid"] })');
       const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
