@@ -51,21 +51,26 @@ export function singleValue(spec: ArgumentSpec, cell: RawCell): Outcome<SingleVa
     if (spec.otherwise !== undefined) return spec.otherwise;
     return invalid(`${spec.name} is blank; it should be ${spec.expects}.`);
   }
-  const refused = invalid(`${spec.name} is ${quoted(cell)}; it should be ${spec.expects}.`);
+  const value = fitting(spec, cell);
+  return value ?? invalid(`${spec.name} is ${quoted(cell)}; it should be ${spec.expects}.`);
+}
+
+/** The cell as the argument takes it; null where it does not. */
+function fitting(spec: ArgumentSpec, cell: RawCell): SingleValue {
   if (spec.kind === "flag") {
     if (typeof cell === "boolean") return cell;
-    return typeof cell === "number" ? cell !== 0 : refused;
+    return typeof cell === "number" ? cell !== 0 : null;
   }
   if (spec.kind === "text" || (spec.kind === "numberOrText" && typeof cell === "string")) {
     const text = String(cell).trim();
-    if (typeof cell === "boolean") return refused;
-    if (spec.choices && !spec.choices.includes(text.toLowerCase())) return refused;
+    if (typeof cell === "boolean") return null;
+    if (spec.choices && !spec.choices.includes(text.toLowerCase())) return null;
     return spec.choices ? text.toLowerCase() : text;
   }
-  if (typeof cell !== "number" || !Number.isFinite(cell)) return refused;
-  if (spec.least !== undefined && cell < spec.least) return refused;
-  if (spec.most !== undefined && cell > spec.most) return refused;
-  if (spec.above !== undefined && cell <= spec.above) return refused;
+  if (typeof cell !== "number" || !Number.isFinite(cell)) return null;
+  if (spec.least !== undefined && cell < spec.least) return null;
+  if (spec.most !== undefined && cell > spec.most) return null;
+  if (spec.above !== undefined && cell <= spec.above) return null;
   return cell;
 }
 

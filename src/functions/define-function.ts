@@ -76,19 +76,21 @@ function answerGrid(spec: FunctionSpec, raw: readonly unknown[]): Cell[][] {
   const grids = all.map((argument, i) => (spills(argument) ? gridOf(raw[i]) : [[null]]));
   const rows = Math.max(...grids.map((grid) => grid.length));
   const columns = Math.max(...grids.map((grid) => grid[0]?.length ?? 0));
-  const answerAt = (row: number, column: number) => {
-    const cells = all.map((argument, i) =>
-      isList(argument) ? lists[i] : argument.kind === "flag" ? flags[i] : cellAt(grids[i]!, row, column),
-    );
-    return answerOne(spec, all, cells, grids);
-  };
+  // The function's own arguments; `headings` of a row answer is none of them.
+  const own = spec.arguments.map((argument, i) => ({
+    argument,
+    grid: spills(argument) ? grids[i]! : null,
+    ranged: spills(argument) && (grids[i]!.length > 1 || (grids[i]![0]?.length ?? 0) > 1),
+    rest: isList(argument) ? lists[i] : flags[i],
+  }));
+  const answerAt = (row: number, column: number) => answerOne(spec, own, row, column);
 
   if (spec.shape === "one") {
-    return range(rows).map((row) => range(columns).map((column) => asCell(answerAt(row, column))));
+    return times(rows, (row) => times(columns, (column) => asCell(answerAt(row, column))));
   }
   if (columns > 1)
     return [[invalid(`${spec.id} answers a row for each call: give one column of values, not several.`)]];
-  const answers = range(rows).map((row) => answerAt(row, 0));
+  const answers = times(rows, (row) => answerAt(row, 0));
   if (spec.shape === "row") {
     const width = spec.headings!.length;
     const body = answers.map((answer) => asRow(answer, width));
@@ -125,25 +127,42 @@ function cellAt(grid: Grid, row: number, column: number): unknown {
 
 const BEYOND = Symbol("beyond the end of a range");
 
+/** One argument of a call: the range its cells come from, or what all cells share. */
+interface Given {
+  readonly argument: ArgumentSpec;
+  readonly grid: Grid | null;
+  /** Whether it is a range of more than one cell. */
+  readonly ranged: boolean;
+  readonly rest: unknown;
+}
+
 function answerOne(
   spec: FunctionSpec,
-  all: readonly ArgumentSpec[],
-  cells: readonly unknown[],
-  grids: readonly Grid[],
+  given: readonly Given[],
+  row: number,
+  column: number,
 ): Cell | Problem | readonly Cell[] | readonly (readonly Cell[])[] {
-  if (cells.includes(BEYOND)) return unavailable("The ranges differ in length; there is no value here.");
-  // An empty row inside a range answers empty, so that a formula over a whole column stays quiet below the data.
-  const ranged = grids.map((grid) => grid.length > 1 || (grid[0]?.length ?? 0) > 1);
-  if (ranged.includes(true) && all.every((argument, i) => !ranged[i] || isMissing(argument, cells[i])))
-    return "";
-  const checked: unknown[] = [];
-  for (let i = 0; i < spec.arguments.length; i++) {
-    const argument = all[i]!;
-    const value = spills(argument) ? singleValue(argument, cells[i]) : cells[i];
-    if (isProblem(value)) return value;
-    checked.push(value);
+  const cells: unknown[] = [];
+  let ranges = 0;
+  let blanks = 0;
+  for (const { argument, grid, ranged, rest } of given) {
+    const cell = grid ? cellAt(grid, row, column) : rest;
+    if (cell === BEYOND) return unavailable("The ranges differ in length; there is no value here.");
+    if (ranged) {
+      ranges++;
+      if (isMissing(argument, cell)) blanks++;
+    }
+    cells.push(cell);
   }
-  return spec.answer(...checked);
+  // An empty row inside a range answers empty, so that a formula over a whole column stays quiet below the data.
+  if (ranges > 0 && blanks === ranges) return "";
+  for (let i = 0; i < given.length; i++) {
+    if (!given[i]!.grid) continue;
+    const value = singleValue(given[i]!.argument, cells[i]);
+    if (isProblem(value)) return value;
+    cells[i] = value;
+  }
+  return spec.answer(...cells);
 }
 
 function asCell(answer: unknown): Cell {
@@ -152,7 +171,7 @@ function asCell(answer: unknown): Cell {
 
 function asRow(answer: unknown, width: number): Cell[] {
   if (Array.isArray(answer)) return answer as Cell[];
-  return range(width).map(() => (isProblem(answer) ? answer : ""));
+  return times(width, () => (isProblem(answer) ? answer : ""));
 }
 
 function likeGrid(grid: Grid, answers: readonly Cell[]): Cell[][] {
@@ -160,6 +179,9 @@ function likeGrid(grid: Grid, answers: readonly Cell[]): Cell[][] {
   return grid.map((row) => row.map(() => answers[next++] ?? ""));
 }
 
-function range(length: number): number[] {
-  return Array.from({ length }, (_, i) => i);
+/** A plain loop: `Array.from` takes several times as long for a column of many rows of one cell. */
+function times<T>(count: number, make: (place: number) => T): T[] {
+  const list: T[] = [];
+  for (let place = 0; place < count; place++) list.push(make(place));
+  return list;
 }

@@ -9,6 +9,9 @@ const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerat
   decide: () => import("./decide.ts"),
   flight: () => import("./flight.ts"),
   pane: () => import("./pane.ts"),
+  reading: () => import("./reading.ts"),
+  summaries: () => import("./summaries.ts"),
+  swingweight: () => import("./swingweight.ts"),
 };
 
 const wished = process.argv.slice(2);
