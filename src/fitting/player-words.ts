@@ -143,7 +143,7 @@ function meanings({ leftHanded }: Session): string[] {
   return [
     "Build: one way of putting the club together, named here by its shaft.",
     "Carry: how far the ball flies before it lands. Group: where all the shots with one build came down.",
-    `Chances in 100: of 100 suggestions as sure as this one, so many turn out right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
+    `Chances in 100: how many of 100 suggestions as sure as this one would turn out right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
     sides,
   ];
 }
