@@ -5,6 +5,7 @@ import { mountPane } from "../../pane/mount.tsx";
 import { about } from "./about.ts";
 import { cellFunction } from "./cell-function.ts";
 import { keepChartsCurrent } from "./chart-pictures.ts";
+import { foldAfterWriting } from "./fold-after-writing.ts";
 import { functionHelp } from "./function-help.ts";
 import { createGrid } from "./grid.ts";
 import { workbenchHost } from "./host.ts";
@@ -28,9 +29,10 @@ async function openPage(): Promise<void> {
   why.follow(grid, workbook);
   const memory: Memory = new Map();
   keepChartsCurrent(grid, workbook, memory);
-  const host = workbenchHost(grid, workbook, memory, browserStore());
+  const introduction = document.querySelector<HTMLDetailsElement>("#about")!;
+  const host = foldAfterWriting(workbenchHost(grid, workbook, memory, browserStore()), introduction);
   saveButton(document.querySelector<HTMLButtonElement>("#save")!, () => planOfGrid(workbook, memory));
-  await about(document.querySelector<HTMLDetailsElement>("#about")!, workbook, host);
+  await about(introduction, workbook, host);
   mountPane(document.querySelector<HTMLElement>("#pane")!, host, { demo: true });
   // For the tests, and for the curious who open the browser's console.
   Object.assign(globalThis, {
