@@ -22,6 +22,11 @@ beforeAll(async () => {
 });
 
 describe("the page of the functions", () => {
+  test("stands on descriptions that are one whole sentence on their first line", () => {
+    for (const { id, description } of metadata) expect(description?.split("\n")[0], id).toMatch(/^\S.*\.$/);
+    for (const { id, description } of metadata) expect(description, id).not.toContain("\n");
+  });
+
   test("has an anchor for the help address of every function, and no other function's", () => {
     const anchors = [...page.matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id);
     const asked = metadata.map(({ helpUrl = "" }) => {

@@ -21,7 +21,7 @@ export function holdsGreen(landingAngle: number, spin: number): Outcome<Holding>
   if (problem) return problem;
   const steep = landingAngle >= GREEN.angle;
   const spins = spin >= GREEN.spin;
-  const figures = `${landingAngle.toFixed(0)} degrees and ${spin.toFixed(0)} rpm`;
+  const figures = `${shown(landingAngle, GREEN.angle, 1)} degrees and ${shown(spin, GREEN.spin, 0)} rpm`;
   if (steep && spins)
     return { verdict: "holds", words: `Comes down at ${figures}: steep and spinning enough to stop.` };
   if ((steep || spins) && landingAngle >= GREEN.leastAngle) {
@@ -35,4 +35,10 @@ export function holdsGreen(landingAngle: number, spin: number): Outcome<Holding>
     verdict: "runs on",
     words: `Comes down at ${figures}: expect it to run on; aim short or find height.`,
   };
+}
+
+/** Rounded, but what falls short of a limit is never shown as the limit itself. */
+function shown(value: number, limit: number, decimals: number): string {
+  const rounded = value.toFixed(decimals);
+  return value < limit && Number(rounded) >= limit ? (limit - 10 ** -decimals).toFixed(decimals) : rounded;
 }

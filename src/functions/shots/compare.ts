@@ -35,15 +35,14 @@ export const COMPARE: FunctionSpec = {
 };
 
 /**
- * Builds side by side: mean, spread, difference from a baseline with 95 % limits that hold for all builds together,
- * and the chance of being the best.
+ * Builds side by side: mean, spread, difference from a baseline with joint 95 % limits, chance of being the best.
  * @customfunction COMPARE
  * @helpurl https://localhost:3000/functions.html#COMPARE
  * @param {any[][]} builds The build of each shot. A shot without a build is left out.
  * @param {any[][]} values A figure for each shot. Blanks are left out, and so is 0 unless some figure is negative.
  * @param {any[][]} [baseline] Build to compare with; the first one where left out.
  * @param {any[][]} [goal] "high" or "low", or a number to be near; "high" where left out.
- * @returns {any[][]} With headings, a row a build: build, n, mean, SD, difference, low, high, adjusted p, chance.
+ * @returns {any[][]} A row a build: n, mean, SD, difference, low, high (for all builds together), p, chance.
  */
 export function compare(builds: any[][], values: any[][], baseline?: any[][], goal?: any[][]): any[][] {
   return answerCells(COMPARE, [builds, values, baseline, goal]);

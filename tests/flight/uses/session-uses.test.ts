@@ -142,6 +142,14 @@ test("a green is held by a steep and spinning ball (common practice, no source)"
   expect(holdsGreen(95, 3000)).toMatchObject({ kind: "invalid" });
 });
 
+test("a landing angle short of the limit is shown as short of it", () => {
+  // The limits are common practice, no source; the figures are these very arguments.
+  expect(figure(holdsGreen(44.8, 6500)).words).toContain("at 44.8 degrees and 6500 rpm");
+  expect(figure(holdsGreen(44.97, 6500)).words).toContain("at 44.9 degrees");
+  expect(figure(holdsGreen(48, 4499.8)).words).toContain("at 48.0 degrees and 4499 rpm");
+  expect(figure(holdsGreen(45, 4500)).words).toContain("at 45.0 degrees and 4500 rpm");
+});
+
 test("a ball that only rolls stops where its speed is used up", () => {
   // Source: constant deceleration 5/7 x 0.131 g; 2 m/s along the ground.
   expect(figure(runAfterLanding(2, 0, 0))).toBeCloseTo(4 / (2 * (5 / 7) * 0.131 * 9.80665), 9);
