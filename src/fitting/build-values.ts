@@ -1,14 +1,16 @@
 import type { MetricKey } from "../shots/metrics.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
+import { buildPlaces } from "./build-places.ts";
 
 /** Figures of one build's kept shots for one metric, missing ones left out, in the order they were hit. */
 export function buildValues(table: ShotTable, build: string, key: MetricKey): number[] {
   const column = table.values.get(key);
   const values: number[] = [];
   if (!column) return values;
-  for (let i = 0; i < table.size; i++) {
-    const value = column[i]!;
-    if (table.keep[i] && table.build[i] === build && !Number.isNaN(value)) values.push(value);
+  const places = buildPlaces(table).get(build)?.kept ?? [];
+  for (let i = 0; i < places.length; i++) {
+    const value = column[places[i]!]!;
+    if (!Number.isNaN(value)) values.push(value);
   }
   return values;
 }
@@ -24,8 +26,8 @@ export function buildPairs(
   const b = table.values.get(second);
   const pairs = { x: [] as number[], y: [] as number[], index: [] as number[] };
   if (!a || !b) return pairs;
-  for (let i = 0; i < table.size; i++) {
-    if (!table.keep[i] || table.build[i] !== build || Number.isNaN(a[i]!) || Number.isNaN(b[i]!)) continue;
+  for (const i of buildPlaces(table).get(build)?.kept ?? []) {
+    if (Number.isNaN(a[i]!) || Number.isNaN(b[i]!)) continue;
     pairs.x.push(a[i]!);
     pairs.y.push(b[i]!);
     pairs.index.push(i);

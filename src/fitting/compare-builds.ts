@@ -1,7 +1,9 @@
 import { isProblem } from "../outcome/problem.ts";
 import type { MetricKey } from "../shots/metrics.ts";
 import { orderedMetrics } from "../shots/unit-set.ts";
-import { type Summary, summary, welch } from "../stats/index.ts";
+import { type Summary, summary } from "../stats/index.ts";
+import { welchOfSummaries } from "../stats/welch-of-summaries.ts";
+import { buildPlaces } from "./build-places.ts";
 import { buildValues } from "./build-values.ts";
 import type { Session } from "./session.ts";
 
@@ -46,41 +48,27 @@ export function compareBuilds(session: Session): Comparison {
   const baseline = builds.find((build) => build.name === session.baseline);
   const others = builds.filter((build) => build !== baseline);
   const differences = others.flatMap((build) =>
-    metrics.flatMap(({ key }) => (baseline ? differenceIn(session, build, baseline, key) : [])),
+    metrics.flatMap(({ key }) => (baseline ? differenceIn(build, baseline, key) : [])),
   );
   return { builds, baseline: session.baseline, differences };
 }
 
 function summariseBuild(session: Session, name: string, keys: readonly MetricKey[]): BuildSummary {
   const { table } = session;
-  let shots = 0;
-  let kept = 0;
-  for (let i = 0; i < table.size; i++) {
-    if (table.build[i] !== name) continue;
-    shots++;
-    if (table.keep[i]) kept++;
-  }
+  const places = buildPlaces(table).get(name);
   const metrics = new Map<MetricKey, Summary>();
   for (const key of keys) {
     const figures = summary(buildValues(table, name, key));
     if (!isProblem(figures)) metrics.set(key, figures);
   }
-  return { name, shots, kept, metrics };
+  return { name, shots: places?.shots ?? 0, kept: places?.kept.length ?? 0, metrics };
 }
 
-function differenceIn(
-  session: Session,
-  build: BuildSummary,
-  baseline: BuildSummary,
-  key: MetricKey,
-): BuildDifference[] {
+function differenceIn(build: BuildSummary, baseline: BuildSummary, key: MetricKey): BuildDifference[] {
   const a = build.metrics.get(key);
   const b = baseline.metrics.get(key);
   if (!a || !b) return [];
-  const found = welch(
-    buildValues(session.table, build.name, key),
-    buildValues(session.table, baseline.name, key),
-  );
+  const found = welchOfSummaries({ ...a, sd: a.sd ?? Number.NaN }, { ...b, sd: b.sd ?? Number.NaN });
   const limits = isProblem(found) ? null : found;
   return [
     {

@@ -9,5 +9,7 @@ export type Numbers = ArrayLike<number>;
  * `present([251, NaN, 248])` is `[251, 248]`.
  */
 export function present(values: Numbers): number[] {
-  return Array.from(values).filter(Number.isFinite);
+  const there: number[] = [];
+  for (let i = 0; i < values.length; i++) if (Number.isFinite(values[i]!)) there.push(values[i]!);
+  return there;
 }

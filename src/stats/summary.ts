@@ -1,4 +1,4 @@
-import { mean, medianSorted, sampleStandardDeviation } from "simple-statistics";
+import { mean, median } from "simple-statistics";
 import { type Outcome, unavailable } from "../outcome/problem.ts";
 import { confidenceProblem } from "./confidence-problem.ts";
 import { finite } from "./finite.ts";
@@ -32,11 +32,20 @@ export interface Summary {
 export function summary(values: Numbers, confidence = 0.95): Outcome<Summary> {
   const problem = confidenceProblem(confidence);
   if (problem) return problem;
-  const sorted = present(values).sort((a, b) => a - b);
-  const n = sorted.length;
+  const there = present(values);
+  const n = there.length;
   if (n === 0) return unavailable("There are no values to summarise; at least one number is needed.");
-  const centre = mean(sorted);
-  const sd = n > 1 ? sampleStandardDeviation(sorted) : null;
+  const centre = mean(there);
+  let least = there[0]!;
+  let greatest = least;
+  let squares = 0;
+  for (let i = 0; i < n; i++) {
+    const value = there[i]!;
+    if (value < least) least = value;
+    if (value > greatest) greatest = value;
+    squares += (value - centre) * (value - centre);
+  }
+  const sd = n > 1 ? Math.sqrt(squares / (n - 1)) : null;
   const half = sd === null ? null : (tQuantile((1 + confidence) / 2, n - 1) * sd) / Math.sqrt(n);
   return finite({
     n,
@@ -44,8 +53,8 @@ export function summary(values: Numbers, confidence = 0.95): Outcome<Summary> {
     sd,
     low: half === null ? null : centre - half,
     high: half === null ? null : centre + half,
-    median: medianSorted(sorted),
-    least: sorted[0]!,
-    greatest: sorted[n - 1]!,
+    median: median(there),
+    least,
+    greatest,
   });
 }

@@ -8,6 +8,7 @@ export type BenchLine = Readonly<Record<string, unknown>>;
 const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerator<BenchLine> }>>> = {
   decide: () => import("./decide.ts"),
   flight: () => import("./flight.ts"),
+  growth: () => import("./growth.ts"),
   pane: () => import("./pane.ts"),
   reading: () => import("./reading.ts"),
   summaries: () => import("./summaries.ts"),
