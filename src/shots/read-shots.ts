@@ -1,5 +1,6 @@
 import { invalid, type Outcome } from "../outcome/problem.ts";
 import { assignBuilds } from "./assign-builds.ts";
+import { buildHint } from "./build-hint.ts";
 import { columnReadings } from "./column-readings.ts";
 import { contradictions } from "./contradictions.ts";
 import { extrasOf } from "./extras-of.ts";
@@ -53,6 +54,8 @@ export function readShots(text: string, options: ReadOptions = {}): Outcome<Shot
     ...kept.problems,
     ...contradictions(shots.values, row, sourceOf(records, shots)),
   ].sort((a, b) => a.row - b.row || a.column - b.column);
+  const extras = extrasOf(records, shots);
+  const hint = new Set(builds.build).size === 1 ? buildHint(extras, shots.size) : null;
   return {
     size: shots.size,
     row,
@@ -62,10 +65,10 @@ export function readShots(text: string, options: ReadOptions = {}): Outcome<Shot
     time: namesOf(records, shots, "time"),
     keep: kept.keep,
     values: shots.values,
-    extras: extrasOf(records, shots),
+    extras,
     columns: columnReadings(shots),
     problems,
     skipped: [...shots.skipped].sort((a, b) => a.row - b.row),
-    notes: [...readingNotes(records, delimiter, shots, options), ...builds.notes],
+    notes: [...readingNotes(records, delimiter, shots, options), ...builds.notes, ...(hint ? [hint] : [])],
   };
 }
