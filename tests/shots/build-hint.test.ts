@@ -5,7 +5,7 @@ import type { ShotTable } from "../../src/shots/shot-table.ts";
 
 describe("buildHint(extras, size)", () => {
   it("points out an unknown column whose few words repeat", () => {
-    expect(buildHint([{ header: "Tag", cells: ["A", "a", "B", "B"] }], 4)).toMatch(/"Tag".*2 words/);
+    expect(buildHint([{ header: "Wand", cells: ["A", "a", "B", "B"] }], 4)).toMatch(/"Wand".*2 words/);
   });
   it("passes over remarks, numbers, gaps and a word for every shot", () => {
     expect(buildHint([{ header: "Notes", cells: ["good", "", "toe", "good"] }], 4)).toBeNull();
@@ -13,9 +13,9 @@ describe("buildHint(extras, size)", () => {
     expect(buildHint([{ header: "Id", cells: ["a", "b", "c", "d"] }], 4)).toBeNull();
   });
   it("stands among the notes only where no build was found", () => {
-    const table = readShots("Tag,Carry (yd)\nA,150\nA,151\nB,152\nB,153") as ShotTable;
-    expect(table.notes.join(" ")).toContain('"Tag"');
-    const known = readShots("Build,Tag,Carry (yd)\nX,A,150\nX,A,151\nY,B,152\nY,B,153") as ShotTable;
-    expect(known.notes.join(" ")).not.toContain('"Tag"');
+    const table = readShots("Wand,Carry (yd)\nA,150\nA,151\nB,152\nB,153") as ShotTable;
+    expect(table.notes.join(" ")).toContain('"Wand"');
+    const known = readShots("Build,Wand,Carry (yd)\nX,A,150\nX,A,151\nY,B,152\nY,B,153") as ShotTable;
+    expect(known.notes.join(" ")).not.toContain('"Wand"');
   });
 });
