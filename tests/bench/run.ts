@@ -6,6 +6,7 @@
 export type BenchLine = Readonly<Record<string, unknown>>;
 
 const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerator<BenchLine> }>>> = {
+  bundle: () => import("./bundle.ts"),
   decide: () => import("./decide.ts"),
   flight: () => import("./flight.ts"),
   growth: () => import("./growth.ts"),
@@ -13,6 +14,7 @@ const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerat
   reading: () => import("./reading.ts"),
   summaries: () => import("./summaries.ts"),
   swingweight: () => import("./swingweight.ts"),
+  writing: () => import("./writing.ts"),
 };
 
 const wished = process.argv.slice(2);

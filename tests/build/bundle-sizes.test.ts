@@ -1,37 +1,22 @@
-import { execFile } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { promisify } from "node:util";
-import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { buildInto, FIRST, gzippedBytes, PICTURES } from "./build-into.ts";
 
-const TOP = fileURLToPath(new URL("../..", import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), "built-"));
 const again = mkdtempSync(join(tmpdir(), "built-"));
 afterAll(() => {
   for (const one of [folder, again]) rmSync(one, { recursive: true, force: true });
 });
 
-async function buildInto(output: string): Promise<void> {
-  const parts = ["functions", "pane"].flatMap((part) => ["--config-name", part]);
-  const webpack = ["node_modules/webpack/bin/webpack.js", ...parts, "--output-path", output];
-  await promisify(execFile)(process.execPath, webpack, { cwd: TOP });
-}
-
 beforeAll(async () => {
   await buildInto(folder);
   await buildInto(again);
 }, 240_000);
 
-const gzipped = (files: readonly string[]) =>
-  files.reduce((sum, file) => sum + gzipSync(readFileSync(join(folder, file)), { level: 9 }).length, 0);
+const gzipped = (files: readonly string[]) => gzippedBytes(folder, files);
 const scripts = () => readdirSync(folder).filter((file) => file.endsWith(".js"));
-
-const FIRST = ["pane.js", "pane.css"];
-/** What the pane fetches by itself as soon as it stands. */
-const PICTURES = ["src_pane_session-parts_ts.js", "src_pane_analysis_ts.js"];
 
 // The budgets are the project's own, in thousands of bytes as they travel.
 test("the script of the functions is at most 40 KB", () => {
