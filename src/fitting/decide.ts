@@ -41,7 +41,7 @@ export function choose(session: Session, chances: GoalChances): Omit<Decision, "
     BuildChance,
   ];
   const { goal } = chances;
-  return { goal, verdict: verdictOf(session, goal, best, runnerUp), best, runnerUp, chances };
+  return { goal, verdict: verdictOf(session, chances, best), best, runnerUp, chances };
 }
 
 /** A choice with the shots that would settle it. */
@@ -50,11 +50,16 @@ export function settle(choice: Omit<Decision, "more">): Decision {
   return { ...choice, more: clear ? { each: 0, builds: [] } : shotsToSettle(choice.chances, CLEAR) };
 }
 
-function verdictOf(session: Session, goal: Goal, best: BuildChance, runnerUp: BuildChance): Verdict {
+function verdictOf(session: Session, { goal, builds }: GoalChances, best: BuildChance): Verdict {
   if (best.chance < LEANING) return "too close to call";
   if (best.chance < CLEAR) return "leaning";
-  const few = Math.min(best.n, runnerUp.n) <= FEW_SHOTS;
-  return few && overlap(session, goal, best.build, runnerUp.build) ? "leaning" : "clear";
+  const blurred = builds.some(
+    (other) =>
+      other !== best &&
+      Math.min(best.n, other.n) <= FEW_SHOTS &&
+      overlap(session, goal, best.build, other.build),
+  );
+  return blurred ? "leaning" : "clear";
 }
 
 /** Whether some shot of the one is no better than some shot of the other. */

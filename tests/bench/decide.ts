@@ -107,12 +107,13 @@ async function* clearVerdicts(): AsyncGenerator<BenchLine> {
   }
 }
 
-/** The rule of decide.ts over bare lists: sure enough, and with three shots no overlap. */
+/** The rule of decide.ts over bare lists: sure enough, and with three shots no overlap with any other. */
 function isClear(shots: readonly (readonly number[])[], chances: readonly number[], best: number): boolean {
-  if (chances[best]! < CLEAR) return false;
-  const other = highest(chances.map((chance, i) => (i === best ? -1 : chance)));
-  const few = Math.min(shots[best]!.length, shots[other]!.length) <= 3;
-  return !few || Math.min(...shots[best]!) > Math.max(...shots[other]!);
+  const least = Math.min(...shots[best]!);
+  const blurred = shots.some(
+    (list, i) => i !== best && Math.min(list.length, shots[best]!.length) <= 3 && Math.max(...list) >= least,
+  );
+  return chances[best]! >= CLEAR && !blurred;
 }
 
 const SEQUENTIAL_SESSIONS = 300;

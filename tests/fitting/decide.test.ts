@@ -23,6 +23,15 @@ describe("decide(session, goal)", () => {
     expect(decision.verdict).not.toBe("clear");
   });
 
+  it("never calls three shots clear that overlap with a third build's", () => {
+    const decision = decided({
+      Best: [160, 160.2, 160.4],
+      Second: [150, 150.2, 150.4],
+      Third: [120, 121, 160.3],
+    }) as Decision;
+    expect(decision.verdict).not.toBe("clear");
+  });
+
   it("calls builds clear that lie far apart with little spread", () => {
     const decision = decided({ A: [150, 151, 149, 150.5, 150], B: [165, 166, 164, 165.5, 165] }) as Decision;
     expect(decision.verdict).toBe("clear");
