@@ -6,6 +6,7 @@ import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
 import { figuresFor } from "./figures.ts";
+import { LedgerSection } from "./ledger-section.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
 import { Section } from "./section.tsx";
@@ -138,6 +139,7 @@ export function Pane({ host, demo }: PaneProps) {
             </Section>
           </>
         )}
+        <LedgerSection host={host} session={known?.session ?? null} maker={maker} />
       </div>
       <p class="heard" aria-live="polite">
         {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}

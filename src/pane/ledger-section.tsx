@@ -1,0 +1,27 @@
+import type { Session } from "../fitting/session.ts";
+import type { Host } from "../hosts/host.ts";
+import { Section } from "./section.tsx";
+import { useFetched } from "./use-fetched.ts";
+import type { Maker } from "./use-making.ts";
+
+interface LedgerSectionProps {
+  readonly host: Host;
+  readonly session: Session | null;
+  readonly maker: Maker;
+}
+
+const fetchView = () => import("./ledger-view.tsx");
+
+/** The ledger's part of the pane; what it takes is fetched when it is opened. */
+export function LedgerSection(props: LedgerSectionProps) {
+  return (
+    <Section id="ledger" title="The ledger" startOpen={false} brief="every fitting, to look back on">
+      {() => <FetchedLedger {...props} />}
+    </Section>
+  );
+}
+
+function FetchedLedger(props: LedgerSectionProps) {
+  const view = useFetched(fetchView);
+  return view ? <view.LedgerView {...props} /> : <p class="quiet">Fetching the ledger…</p>;
+}

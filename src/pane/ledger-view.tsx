@@ -1,0 +1,114 @@
+import { useState } from "preact/hooks";
+import type { Session } from "../fitting/session.ts";
+import type { Host } from "../hosts/host.ts";
+import type { LookBack } from "../ledger/look-back.ts";
+import type { MappedSheet } from "../ledger/map-tracking-sheet.ts";
+import { isProblem } from "../outcome/problem.ts";
+import { LedgerBringIn } from "./ledger-bring-in-view.tsx";
+import { LedgerLookBack } from "./ledger-look-back.tsx";
+import type { Maker } from "./use-making.ts";
+
+interface LedgerViewProps {
+  readonly host: Host;
+  readonly session: Session | null;
+  readonly maker: Maker;
+}
+
+const desk = () => import("./ledger-desk.ts");
+
+/** The ledger in the workbook: keep this session, look back, bring in a sheet, sum the shop up, take a player out. */
+export function LedgerView({ host, session, maker }: LedgerViewProps) {
+  const [said, setSaid] = useState("");
+  const [busy, setBusy] = useState(false);
+  const [ordered, setOrdered] = useState("");
+  const [back, setBack] = useState<readonly LookBack[]>([]);
+  const [mapped, setMapped] = useState<MappedSheet | null>(null);
+  const player = session?.player.trim() ?? "";
+
+  /** One thing at a time; a host answers problems, and what breaks that promise still ends in a sentence. */
+  const run = (work: (tools: Awaited<ReturnType<typeof desk>>) => Promise<string>) => async () => {
+    if (busy) return;
+    setBusy(true);
+    setSaid("Working\u2026");
+    setSaid(
+      await desk()
+        .then(work)
+        .catch((error) => `That did not work: ${String(error)}`),
+    );
+    setBusy(false);
+  };
+  const keep = run(async ({ keepSession, keepWords }) => {
+    if (!session) return "There are no shots to keep.";
+    return keepWords(await keepSession(host, session, { ordered: ordered ? { [ordered]: ordered } : {} }));
+  });
+  const look = run(async ({ ledgerOf, lookBack }) => {
+    setBack([]);
+    const rows = await ledgerOf(host);
+    const found = isProblem(rows) ? rows : lookBack(rows, player, session?.units);
+    if (isProblem(found)) return found.message;
+    setBack(found);
+    return "";
+  });
+  const shop = run(async ({ ledgerOf, shopFindings, shopWorkbook }) => {
+    const rows = await ledgerOf(host);
+    if (isProblem(rows)) return rows.message;
+    if (rows.length === 0) return "The ledger is empty; keep a session first.";
+    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows), taken, made));
+    return "";
+  });
+  const read = run(async ({ bringInTracking }) => {
+    const found = await bringInTracking(host);
+    setMapped(isProblem(found) ? null : found);
+    return isProblem(found) ? found.message : "";
+  });
+  const forget = run(async ({ forgetPlayer }) => {
+    const gone = await forgetPlayer(host, player);
+    return isProblem(gone)
+      ? gone.message
+      : `${gone.entries} rows and ${gone.shots} shots of ${player} are gone from the ledger and the archive.`;
+  });
+
+  return (
+    <div class="ledger">
+      {session && (
+        <label class="field">
+          Ordered
+          <select value={ordered} onChange={(event) => setOrdered(event.currentTarget.value)}>
+            <option value="">nothing yet</option>
+            {session.builds.map(({ name }) => (
+              <option key={name}>{name}</option>
+            ))}
+          </select>
+        </label>
+      )}
+      <div class="buttons">
+        <button type="button" id="keep-in-ledger" disabled={!session} aria-disabled={busy} onClick={keep}>
+          Keep in the ledger
+        </button>
+        <button type="button" id="look-back" disabled={player === ""} aria-disabled={busy} onClick={look}>
+          Look back at this player
+        </button>
+        <button type="button" id="shop-sheet" aria-disabled={busy} onClick={shop}>
+          What the shop's data say
+        </button>
+        <button type="button" id="read-tracking" aria-disabled={busy} onClick={read}>
+          Bring in the selected tracking sheet
+        </button>
+        <button
+          type="button"
+          id="forget-player"
+          disabled={player === ""}
+          aria-disabled={busy}
+          onClick={forget}
+        >
+          Take this player out
+        </button>
+      </div>
+      <p role="status" id="ledger-said">
+        {said}
+      </p>
+      <LedgerLookBack found={back} />
+      {mapped && <LedgerBringIn host={host} mapped={mapped} onMapped={setMapped} onSaid={setSaid} />}
+    </div>
+  );
+}
