@@ -43,7 +43,7 @@ export interface AssembledClub {
 }
 
 /** Inches from the butt of the point between the hands. Common practice, no source. */
-export const usualGripPoint = 5;
+const usualGripPoint = 5;
 
 /**
  * A club from its parts: weights on one axis, rods for shaft, grip and extension, points for the rest, so that

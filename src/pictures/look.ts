@@ -1,7 +1,6 @@
 import { BUILD_COLORS } from "../sheets/palette.ts";
-import { INK, RULE } from "../sheets/styles.ts";
 
-/** The colours of a drawing: fixed ones on a sheet, those of the theme in the pane. */
+/** The colours of a drawing, which never names one itself. */
 export interface Look {
   readonly ink: string;
   readonly quiet: string;
@@ -10,15 +9,6 @@ export interface Look {
   /** By the build's place, beginning again after the last. */
   readonly builds: readonly string[];
 }
-
-/** For sheets and print: the house colours on white. */
-export const PAPER_LOOK: Look = {
-  ink: INK,
-  quiet: "#4c5960",
-  line: RULE,
-  surface: "#ffffff",
-  builds: BUILD_COLORS,
-};
 
 /** For pages that set the theme's colours as style variables, as the pane does. */
 export const THEME_LOOK: Look = {

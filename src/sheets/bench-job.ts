@@ -60,7 +60,7 @@ export function benchJob(
 }
 
 /** The same from a set request that was made elsewhere. */
-export function benchJobOf(
+function benchJobOf(
   { player, date, place }: Pick<Session, "player" | "date" | "place">,
   build: BuildSpec,
   request: SetRequest,

@@ -9,7 +9,7 @@ import type { ShotsLayout } from "./shots-layout.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
 /** Shots beyond these are left out of the picture, though not out of any figure: no eye tells more dots apart. */
-export const MOST_SHOTS_DRAWN = 2000;
+const MOST_SHOTS_DRAWN = 2000;
 
 /** Chart figures stand beside the workings, to the right. */
 export const FIRST_CHART_COLUMN = 16;

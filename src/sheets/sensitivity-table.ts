@@ -5,8 +5,7 @@ import { isProblem } from "../outcome/problem.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
 
-/** Columns that the table takes: three for the change, then rule of thumb, model and inertia. */
-export const SENSITIVITY_COLUMNS = 6;
+/** Columns that the words of a change take; rule of thumb, model and inertia follow. */
 const NAME = 3;
 
 /** Points that the rule of thumb gives for the change. Common practice, no source. */

@@ -1,9 +1,9 @@
 import { unitOf } from "../units/unit-of.ts";
-import { rowsWords } from "./describe-reading.ts";
 import type { Gathered } from "./gathered.ts";
 import { metricOf } from "./metrics.ts";
 import { isMetricKey, type PlannedColumn } from "./planned-column.ts";
 import type { ReadOptions } from "./read-options.ts";
+import { rowsWords } from "./rows-words.ts";
 import { columnOf } from "./section.ts";
 import { delimiterName } from "./sniff-delimiter.ts";
 import type { Records } from "./split-text.ts";

@@ -6,17 +6,13 @@ import { METRICS, type Metric, type Unit } from "./metrics.ts";
  */
 export type UnitSet = "us" | "metric" | "metric-kmh";
 
+/** Every set of units, for lists of choices and for checking what was kept. */
 export const UNIT_SETS: readonly UnitSet[] = ["us", "metric", "metric-kmh"];
 
 /** The unit a metric is shown in. */
 export function displayUnit(metric: Metric, units: UnitSet): Unit {
   if (units === "us") return metric.unit;
   return units === "metric-kmh" && metric.metric === "m/s" ? "km/h" : metric.metric;
-}
-
-/** Whether a metric is shown differently in yards and in metres. */
-export function differs(metric: Metric): boolean {
-  return metric.unit !== metric.metric;
 }
 
 /** All metrics of a table in the order of METRICS. */

@@ -7,7 +7,7 @@
  * when the truth is otherwise.
  */
 export const NO_DIFFERENCE = 0.05;
-export const TYPICAL_DIFFERENCE = 0.8;
+const TYPICAL_DIFFERENCE = 0.8;
 
 /** A value of the ratio of the two spreads and how much of the prior it stands for. */
 export interface PriorNode {

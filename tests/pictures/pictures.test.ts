@@ -4,13 +4,12 @@ import { flightPicture } from "../../src/pictures/flight-picture.ts";
 import type { Frame } from "../../src/pictures/frame.ts";
 import { groupPicture } from "../../src/pictures/group-picture.ts";
 import { intervalPicture } from "../../src/pictures/interval-picture.ts";
-import { PAPER_LOOK } from "../../src/pictures/look.ts";
 import type { Mark } from "../../src/pictures/mark.ts";
 import { svgText } from "../../src/pictures/svg-text.ts";
 import { BUILD_COLORS, BUILD_MARKERS, buildColor, buildMarker } from "../../src/sheets/palette.ts";
 
 const frame: Frame = {
-  look: PAPER_LOOK,
+  look: { ink: "#111111", quiet: "#555555", line: "#999999", surface: "#ffffff", builds: BUILD_COLORS },
   width: 296,
   id: "p",
   show: (value, decimals) => value.toFixed(decimals),

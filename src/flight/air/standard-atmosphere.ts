@@ -28,7 +28,7 @@ export function standardAtmosphere(altitude: number): Outcome<StandardAir> {
 }
 
 /** Geopotential altitude in metres: gravity weakens with height, so it lags the geometric one. ISO 2533, 2.3. */
-export function geopotential(altitude: number): number {
+function geopotential(altitude: number): number {
   const earthRadius = 6_356_766;
   return (earthRadius * altitude) / (earthRadius + altitude);
 }

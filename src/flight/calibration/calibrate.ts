@@ -29,7 +29,7 @@ export interface Calibration {
  * What a difference of each figure counts as 1: metres of carry and of height, degrees of landing angle. About what
  * launch monitors agree within (common practice, no source); only their ratios matter to the factors.
  */
-export const SCALE = { carry: 2, height: 1, landingAngle: 1 } as const;
+const SCALE = { carry: 2, height: 1, landingAngle: 1 } as const;
 
 /** More shots than this are thinned evenly: the factors are known well enough long before. */
 const MOST_SHOTS = 1000;

@@ -21,7 +21,7 @@ export interface Contradiction {
 }
 
 /** How far two figures may disagree before it is said, degrees: common practice, no source. */
-export const SLACK = { spinLoft: 1.5, launch: 1.5, direction: 1.5, spinAxis: 3 } as const;
+const SLACK = { spinLoft: 1.5, launch: 1.5, direction: 1.5, spinAxis: 3 } as const;
 
 /**
  * Looks for figures of a table that contradict each other: a spin loft that is not the angle between face and head, a

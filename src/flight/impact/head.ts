@@ -8,9 +8,6 @@ export interface Head {
   readonly restitution: number;
 }
 
-/** A driver head of 200 g at the restitution the rules allow (0.830, Equipment Rules, from memory). */
-export const DRIVER_HEAD: Head = { effectiveMass: 0.2, restitution: 0.83 };
-
 /** A mid iron: 270 g; the restitution is common practice, no source. */
 export const IRON_HEAD: Head = { effectiveMass: 0.27, restitution: 0.76 };
 

@@ -8,7 +8,7 @@ export interface Holding {
 }
 
 /** The trade's usual figures for an iron into a green: common practice, no source. Degrees, and rpm at the start. */
-export const GREEN = { angle: 45, leastAngle: 40, spin: 4500 } as const;
+const GREEN = { angle: 45, leastAngle: 40, spin: 4500 } as const;
 
 /**
  * Whether an iron shot stops on a green, by the trade's rule of thumb (common practice, no source): it holds when it

@@ -16,7 +16,7 @@ export function visibleParts(styles: readonly StyledArea[]): StyledArea[] {
 }
 
 /** What is left of `area` outside `hole`: bands above and below, and pieces on both sides. */
-export function without(area: Area, hole: Area): Area[] {
+function without(area: Area, hole: Area): Area[] {
   const top = Math.max(area.row, hole.row);
   const bottom = Math.min(area.row + area.rows, hole.row + hole.rows);
   const left = Math.max(area.column, hole.column);

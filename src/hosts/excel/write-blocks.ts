@@ -30,7 +30,7 @@ export function writeTableFormulas(sheet: SheetPlan): Step[] {
  * A cell as the spreadsheet takes it for an entry. Every text goes in behind an apostrophe, which the spreadsheet
  * takes off again: so "=x", "007", "TRUE" and "Jan 5" stay the texts they are. `null` leaves a cell alone.
  */
-export function entryOf(value: CellValue): Entry {
+function entryOf(value: CellValue): Entry {
   if (typeof value === "string") return `'${value}`;
   return typeof value === "object" && value !== null ? `=${value.formula}` : value;
 }

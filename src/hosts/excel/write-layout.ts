@@ -8,7 +8,7 @@ const PADDING_PIXELS = 5;
 const POINTS_A_PIXEL = 0.75;
 
 /** Points of a column that shows so many characters: 8.43 characters are 64 pixels, or 48 points. */
-export function pointsOfCharacters(characters: number): number {
+function pointsOfCharacters(characters: number): number {
   return (characters * DIGIT_PIXELS + PADDING_PIXELS) * POINTS_A_PIXEL;
 }
 

@@ -18,7 +18,7 @@ export interface FileCells {
  * Marks text that must stay text even after someone edits its cell. The library knows no such mark, so this stands
  * in for it until `finishParts` puts the right one.
  */
-export const KEPT_AS_TEXT = { hidden: true } as const;
+const KEPT_AS_TEXT = { hidden: true } as const;
 
 /** Values, formulas, looks and notes of a sheet. */
 export function fileCells(sheet: SheetPlan): FileCells {

@@ -15,7 +15,7 @@ import { METRICS, type Metric } from "../../shots/metrics.ts";
 const UNPRINTABLE = /[\s\p{Cc}]+/u;
 
 /** Columns of a terminal that the table must fit. */
-export const WIDEST = 100;
+const WIDEST = 100;
 const LABEL = 22;
 const CELL = 19;
 

@@ -83,7 +83,7 @@ async function dress(grid: Grid, workbook: Workbook, sheet: Sheet, plan: SheetPl
 }
 
 /** Waits until every formula has its answer. */
-export async function calculated(grid: Grid): Promise<void> {
+async function calculated(grid: Grid): Promise<void> {
   await grid.getFormula().onCalculationResultApplied();
 }
 
