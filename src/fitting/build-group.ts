@@ -16,8 +16,8 @@ export function missPattern(group: GroupSummary): string {
   if (offlineSd === null || carrySd === null) return "one shot shows no pattern";
   const bias = Math.abs(offlineMean) > (2 * offlineSd) / Math.sqrt(n);
   const side = offlineMean > 0 ? "right" : "left";
-  const where = bias ? `mostly ${side} of the target` : "about the target line";
-  if (offlineSd > 1.6 * carrySd) return `${where}; misses are left and right more than long and short`;
-  if (carrySd > 1.6 * offlineSd) return `${where}; misses are long and short more than left and right`;
-  return `${where}; misses are alike in length and in line`;
+  const where = bias ? `mostly ${side} of the target` : "centred on the target line";
+  if (offlineSd > 1.6 * carrySd) return `${where}; they spread left and right more than long and short`;
+  if (carrySd > 1.6 * offlineSd) return `${where}; they spread long and short more than left and right`;
+  return `${where}; they spread as much in length as in line`;
 }

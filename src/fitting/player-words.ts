@@ -72,7 +72,7 @@ function triedWords({ table, builds, baseline, goal }: Session): string[] {
   const aside = table.size - all;
   const shots =
     aside === 0 ? `All ${all} count` : `${all} count; ${aside} ${aside === 1 ? "was" : "were"} set aside`;
-  const others = builds.length > 1 ? ` The others are held against ${baseline}.` : "";
+  const others = builds.length > 1 ? ` ${baseline} is the one the others have to beat.` : "";
   return [
     `You hit ${table.size} balls with ${builds.length === 1 ? "one build" : `${builds.length} builds`}. ${shots}: ${listWords(builds.map(({ name }) => `${counted(name)} with ${name}`))}.${others}`,
     `What counted was ${WANTED[goal]}.`,
@@ -93,7 +93,7 @@ function whyWords(
   const { verdict, chances, goal } = decision;
   const open = verdict === "too close to call";
   const lines = open
-    ? [`${to} did a little better for ${BRIEFLY[goal]}, but by too little to choose by.`]
+    ? [`${to} did a touch better for ${BRIEFLY[goal]}, but by too little to choose by.`]
     : [`Of the ${chances.builds.length} builds it did best for ${BRIEFLY[goal]}.`];
   const carries = [to, from].map((name) => buildValues(session.table, name, "carry"));
   if (carries.every((values) => values.length > 0)) {
@@ -108,8 +108,8 @@ function whyWords(
   if (groups[0]?.halfRadius != null && groups[1]?.halfRadius != null) {
     const [mine, theirs] = groups.map((group) => shownFigure(group!.halfRadius!, "offline", session.units));
     lines.push(
-      `Half the shots with ${to} landed within ${mine} of the middle of their group, ${mine === theirs ? "as they did" : `against ${theirs}`} with ${from}.`,
-      `Where shots with ${to} landed: ${missPattern(groups[0])}.`,
+      `Half the shots with ${to} landed within ${mine} of the middle of their group, ${mine === theirs ? "the same as" : `against ${theirs}`} with ${from}.`,
+      `Where shots with ${to} came down: ${missPattern(groups[0])}.`,
     );
   }
   if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
@@ -117,14 +117,18 @@ function whyWords(
 }
 
 function sureWords(session: Session, decision: Decision, next: string): string[] {
-  const { verdict, best, runnerUp, chances } = decision;
-  const [first, second] = [outOfHundred(best.chance), outOfHundred(runnerUp.chance)];
+  const { verdict, best, chances } = decision;
+  const first = outOfHundred(best.chance);
+  const others = chances.builds.filter((one) => one !== best).sort((a, b) => b.chance - a.chance);
+  const rest = listWords(
+    others.map(({ build, chance }, i) => `${build} ${i === 0 ? "has " : ""}${outOfHundred(chance)}`),
+  );
   const counts = chances.builds.map(({ n }) => n);
   const [fewest, most] = [Math.min(...counts), Math.max(...counts)];
   const each = fewest === most ? String(fewest) : `${fewest} to ${most}`;
   return [
-    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${runnerUp.build} has ${second}.`,
-    `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day; no two shots are alike, so a few never prove everything.`,
+    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${rest}.`,
+    `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day may look a little different.`,
     next,
     ...driftWarnings(session),
   ];
@@ -143,7 +147,7 @@ function meanings({ leftHanded }: Session): string[] {
   return [
     "Build: one way of putting the club together, named here by its shaft.",
     "Carry: how far the ball flies before it lands. Group: where all the shots with one build came down.",
-    `Chances in 100: how many of 100 suggestions as sure as this one would turn out right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
+    `Chances in 100: if a hundred players were told the same on shots like these, for about so many it would be right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
     sides,
   ];
 }

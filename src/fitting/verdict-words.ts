@@ -115,10 +115,10 @@ function nextWords({ verdict, best, runnerUp, more }: Decision): string {
   if (verdict === "clear")
     return "No more shots are needed to choose; a few on another day would confirm it.";
   if (more.each === null) {
-    return `Not even 40 more shots of each would be likely to part ${best.build} and ${runnerUp.build}: choose between them by feel, price or what the set needs.`;
+    return `Not even 40 more shots with each of the two would be likely to tell ${best.build} and ${runnerUp.build} apart: choose between them by feel, by price or by what fits the rest of the set.`;
   }
   const shots = more.each === 1 ? "one more shot" : `about ${more.each} more shots`;
-  return `To settle it, hit ${shots} each with ${listWords(more.builds)}, if they go on as they began.`;
+  return `To settle it, hit ${shots} each with ${listWords(more.builds)}, if the builds go on performing as they have so far.`;
 }
 
 /** "A, B and C". */

@@ -56,8 +56,9 @@ describe.each(Object.entries(PLAYER_SESSIONS))(
         const rounded = Math.round(100 * chances[name]!);
         return rounded >= 99 ? "99 or more" : rounded < 1 ? "fewer than 1" : String(rounded);
       };
+      const third = Object.keys(chances).find((name) => name !== choice!.build && name !== choice!.runnerUp)!;
       expect(words.sure[0]).toContain(
-        `${choice!.build} has ${said(choice!.build)} chances in 100 of being the best of the 3; ${choice!.runnerUp} has ${said(choice!.runnerUp)}.`,
+        `${choice!.build} has ${said(choice!.build)} chances in 100 of being the best of the 3; ${choice!.runnerUp} has ${said(choice!.runnerUp)} and ${third} ${said(third)}.`,
       );
       expect(words.sure.join(" ")).toContain("6 shots with each build");
     });
