@@ -28,16 +28,23 @@ const tick = lastAnswer(withTicks);
 const rename = lastAnswer(withBuildNames);
 const sit = lastAnswer(toSession);
 const screen = lastAnswer(proposeOutliers);
+const compute = lastAnswer((session: Session, fill: Fill) => fill(session));
+
+/** Computes what a session's table lacks: `filledSession`, handed in by those who have fetched the flight model. */
+export type Fill = (session: Session) => Session;
 
 /**
  * Works out what a draft says; null while it has no text. Steps whose input has not changed keep their last answer.
+ *
+ * @param fill taken only where the draft asks for it
  */
-export function derive(draft: Draft, units: UnitSet): Outcome<Derived> | null {
+export function derive(draft: Draft, units: UnitSet, fill: Fill | null = null): Outcome<Derived> | null {
   if (draft.text.trim() === "") return null;
   const table = read(draft.text, draft.corrections, draft.facts.leftHanded);
   if (isProblem(table)) return table;
   const named = rename(table, draft.builds);
-  const session = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
+  const measured = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
+  const session = draft.facts.fill && fill ? compute(measured, fill) : measured;
   return { table, session, far: screen(named) };
 }
 
@@ -52,7 +59,11 @@ function toSession(
     Object.entries(builds).map(([was, details]) => [calledNow(was), { ...specFromName(was), ...details }]),
   );
   const specs = buildNames(table).map((name) => ({ ...specFromName(name), ...told.get(name), name }));
-  const { windows, ...plain } = facts;
-  const session = sessionOf(table, { ...plain, baseline: calledNow(facts.baseline), builds: specs, units });
+  const { windows, air, fill: _, ...plain } = facts;
+  const session = sessionOf(table, {
+    ...plain,
+    ...(Object.keys(air).length > 0 ? { air } : {}),
+    ...{ baseline: calledNow(facts.baseline), builds: specs, units },
+  });
   return { ...session, windows: withOwnWindows(session.windows, windows) };
 }

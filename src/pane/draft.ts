@@ -1,5 +1,6 @@
 import type { BuildSpec } from "../fitting/build-spec.ts";
 import type { Goal } from "../fitting/session.ts";
+import type { AirFacts } from "../fitting/session-air.ts";
 import type { MetricKey } from "../shots/metrics.ts";
 import type { ColumnReading } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
@@ -61,6 +62,10 @@ export interface Facts {
   readonly baseline: string;
   /** Target windows that were changed by hand, in the units kept inside. */
   readonly windows: Readonly<Partial<Record<MetricKey, { readonly from: number; readonly to: number }>>>;
+  /** The air it was hit in, as far as it was told. */
+  readonly air: AirFacts;
+  /** Whether carry, height and landing angle are computed where the table lacks them. */
+  readonly fill: boolean;
 }
 
 export type BuildDetails = Partial<BuildSpec>;
@@ -91,6 +96,8 @@ export function emptyDraft(id: string, date = ""): Draft {
       goal: "overall",
       baseline: "",
       windows: {},
+      air: {},
+      fill: false,
     },
     builds: {},
     ticks: {},

@@ -42,6 +42,11 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
                 <tr key={metric.key}>
                   <th scope="row" title={metric.meaning}>
                     {display.unit ? `${metric.label},\u00a0${display.unit}` : metric.label}
+                    {session.computed?.has(metric.key) && (
+                      <small>
+                        {session.computed.get(metric.key)!.size} of {session.table.size} computed
+                      </small>
+                    )}
                   </th>
                   {comparison.builds.map((build) => {
                     const found = build.metrics.get(metric.key);

@@ -14,7 +14,11 @@ import { FlightView } from "./flight-view.tsx";
 import { GroupView } from "./group-view.tsx";
 import { intervalsOf, intervalText } from "./intervals.ts";
 import { compare } from "./judge.ts";
+import { useFetched } from "./use-fetched.ts";
 import { VerdictView } from "./verdict-view.tsx";
+
+/** Fetched once the verdict stands. */
+const fetchFurther = () => import("./further-words.tsx");
 
 interface FindingsProps {
   readonly derived: Derived;
@@ -30,10 +34,14 @@ interface FindingsProps {
 export function Findings({ derived, judged, worded, figures, dispatch }: FindingsProps) {
   const { session } = derived;
   const comparison = compare(session);
+  const further = useFetched(fetchFurther);
   return (
     <>
       {judged ? (
-        <VerdictView session={judged} worded={worded ?? judged} figures={figures} dispatch={dispatch} />
+        <>
+          <VerdictView session={judged} worded={worded ?? judged} figures={figures} dispatch={dispatch} />
+          {further && <further.FurtherWords session={worded ?? judged} figures={figures} />}
+        </>
       ) : (
         <p class="quiet">Working out the verdict…</p>
       )}

@@ -63,12 +63,13 @@ export function JudgeShots({ derived: { session, far }, figures, dispatch }: Jud
 }
 
 /** Where each shot went, by its place in the table. */
-function wordsOfShots({ table, units }: Session, figures: Figures): (shot: number) => string {
+function wordsOfShots({ table, units, computed }: Session, figures: Figures): (shot: number) => string {
   const [carry, offline] = [displayOf("carry", units, figures), displayOf("offline", units, figures)];
   const [carries, sides] = [table.values.get("carry"), table.values.get("offline")];
   return (shot) => {
     const [far, side] = [carries?.[shot] ?? Number.NaN, sides?.[shot] ?? Number.NaN];
-    const words = Number.isNaN(far) ? "no carry" : carry.full(far);
+    const mark = computed?.get("carry")?.has(shot) ? " (computed)" : "";
+    const words = Number.isNaN(far) ? "no carry" : carry.full(far) + mark;
     return Number.isNaN(side) ? words : `${words}, ${sideOf(offline, side)}`;
   };
 }

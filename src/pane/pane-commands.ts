@@ -5,6 +5,7 @@ import { headerSignature } from "../shots/header-signature.ts";
 import { correctionsOf } from "./corrections-of.ts";
 import { type Derived, derive } from "./derive.ts";
 import { type Kept, nothingKept, openDraft } from "./draft.ts";
+import { fetchFilling } from "./fetch-parts.ts";
 import { keepAll, recallKept } from "./keeping.ts";
 import { moment, today } from "./today.ts";
 import { withCells } from "./with-cells.ts";
@@ -39,7 +40,7 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       const kept = withCells(await recall(), text, today(), mapping ? correctionsOf(mapping) : {});
       const held = await keepAll(host, kept);
       reopen();
-      const known = derivedFrom(kept);
+      const known = await derivedFrom(kept);
       if (isProblem(known)) return say(known.message);
       say("Writing the sheets…");
       const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
@@ -48,7 +49,7 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
     },
     async fillBenchSheet() {
       say("Working the set out…");
-      const known = derivedFrom(await recall());
+      const known = await derivedFrom(await recall());
       if (isProblem(known)) return say(known.message);
       const { benchWorkbook, buildForBench } = await import("./bench-command.ts");
       const chosen = buildForBench(known.session);
@@ -62,11 +63,13 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
   };
 }
 
-function derivedFrom(kept: Kept): Derived | Problem {
+async function derivedFrom(kept: Kept): Promise<Derived | Problem> {
   const nothing = unavailable(
     "There are no shots yet: select a table of shots, headings included, and try again.",
   );
-  return derive(openDraft(kept), kept.units) ?? nothing;
+  const draft = openDraft(kept);
+  const filling = draft.facts.fill ? await fetchFilling() : null;
+  return derive(draft, kept.units, filling?.filledSession) ?? nothing;
 }
 
 function sentenceOf(written: Outcome<Written>): string {

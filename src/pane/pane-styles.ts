@@ -71,14 +71,14 @@ const RULES = `
 .bench table{border-collapse:separate;border-spacing:0;width:100%;font-variant-numeric:tabular-nums}
 .bench th,.bench td{padding:4px 6px 4px 0;text-align:left;border-bottom:1px solid var(--line);vertical-align:top;font-weight:400}
 .bench thead th{font-weight:600}
-.bench .figures :is(td,thead th){text-align:right}
-.bench .figures tbody th{background-clip:padding-box;min-width:96px;position:sticky;left:0;background:var(--surface)}
+.bench :is(.figures,.carries) :is(td,thead th){text-align:right}
+.bench :is(.figures,.carries) tbody th{background-clip:padding-box;min-width:96px;position:sticky;left:0;background:var(--surface)}
 .bench .columns select{width:100%;padding:4px 0 4px 2px}
 .bench .columns :is(td,th):last-child{min-width:72px;padding-right:0}
 .bench .columns :is(td,th){overflow-wrap:break-word}
 .bench .wide{overflow-x:auto}
-.bench .figures :is(td,thead th){white-space:nowrap;padding-left:10px}
-.bench .figures thead th{white-space:normal;min-width:76px;max-width:120px;vertical-align:bottom}
+.bench :is(.figures,.carries) :is(td,thead th){white-space:nowrap;padding-left:10px}
+.bench :is(.figures,.carries) thead th{white-space:normal;min-width:76px;max-width:120px;vertical-align:bottom}
 .bench fieldset{border:0;padding:0;margin:12px 0 0;min-width:0}
 .bench legend{padding:0;margin-bottom:4px;font-weight:600}
 .bench .card{border-top:1px solid var(--line);padding:4px 0}

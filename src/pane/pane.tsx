@@ -5,6 +5,7 @@ import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
+import { fetchAnalysis, fetchFilling, fetchSessionParts } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import { LedgerSection } from "./ledger-section.tsx";
 import { MakeBar } from "./make-bar.tsx";
@@ -12,7 +13,7 @@ import { PaneHead } from "./pane-head.tsx";
 import { Section } from "./section.tsx";
 import { useAfterPaint } from "./use-after-paint.ts";
 import { useDesk } from "./use-desk.ts";
-import { fetchAnalysis, fetchSessionParts, useFetched } from "./use-fetched.ts";
+import { useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
 import { useRememberedMapping } from "./use-remembered-mapping.ts";
 import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
@@ -29,7 +30,9 @@ export function Pane({ host, demo }: PaneProps) {
   const draft = openDraft(desk.kept);
   useRememberedMapping(host, draft, dispatch);
   const { units } = desk.kept;
-  const derived = ready ? derive(draft, units) : null;
+  const filling = useFetched(fetchFilling, draft.facts.fill);
+  const waits = draft.facts.fill && !filling;
+  const derived = ready ? derive(draft, units, filling?.filledSession) : null;
   const problem = isProblem(derived) ? derived : null;
   const known = isProblem(derived) ? null : derived;
   const judged = useAfterPaint(known?.session ?? null);
@@ -82,7 +85,12 @@ export function Pane({ host, demo }: PaneProps) {
             >
               {() => (
                 <>
-                  <parts.SessionFacts facts={draft.facts} dispatch={dispatch} />
+                  <parts.SessionFacts
+                    facts={draft.facts}
+                    units={units}
+                    figures={figures}
+                    dispatch={dispatch}
+                  />
                   <parts.BuildsForm derived={known} draft={draft} figures={figures} dispatch={dispatch} />
                   <parts.WindowsForm
                     session={known.session}
@@ -144,7 +152,7 @@ export function Pane({ host, demo }: PaneProps) {
       <p class="heard" aria-live="polite">
         {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}
       </p>
-      <MakeBar maker={maker} session={known?.session ?? null} />
+      <MakeBar maker={maker} session={waits ? null : (known?.session ?? null)} />
     </>
   );
 }

@@ -1,15 +1,35 @@
+import { useState } from "preact/hooks";
+import type { UnitSet } from "../shots/unit-set.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Facts } from "./draft.ts";
 import { TextField } from "./fields.tsx";
+import type { Figures } from "./figures.ts";
+import { useFetched } from "./use-fetched.ts";
+
+const fetchAirFields = () => import("./air-fields.tsx");
 
 interface SessionFactsProps {
   readonly facts: Facts;
+  readonly units: UnitSet;
+  readonly figures: Figures;
   readonly dispatch: (action: DeskAction) => void;
 }
 
-/** Who, when and where. */
-export function SessionFacts({ facts, dispatch }: SessionFactsProps) {
+/** Who, when, where and in what air. */
+export function SessionFacts({ facts, units, figures, dispatch }: SessionFactsProps) {
+  const [airOpen, setAirOpen] = useState(false);
+  const air = useFetched(fetchAirFields, airOpen);
   const tell = (told: Partial<Facts>) => dispatch({ does: "facts", facts: told });
+  const tick = (key: "leftHanded" | "fill", words: string) => (
+    <label class="choice">
+      <input
+        type="checkbox"
+        checked={facts[key]}
+        onChange={(event) => tell({ [key]: event.currentTarget.checked })}
+      />{" "}
+      {words}
+    </label>
+  );
   return (
     <>
       <div class="fields">
@@ -22,14 +42,16 @@ export function SessionFacts({ facts, dispatch }: SessionFactsProps) {
           onChange={(title = "") => tell({ title })}
         />
       </div>
-      <label class="choice">
-        <input
-          type="checkbox"
-          checked={facts.leftHanded}
-          onChange={(event) => tell({ leftHanded: event.currentTarget.checked })}
-        />{" "}
-        Left-handed player
-      </label>
+      {tick("leftHanded", "Left-handed player")}
+      {tick("fill", "Compute what the table lacks (carry, height, landing angle)")}
+      <div class="card">
+        <details id="air" open={airOpen} onToggle={(event) => setAirOpen(event.currentTarget.open)}>
+          <summary>Air: {Object.keys(facts.air).length > 0 ? "as stated" : "not stated"}</summary>
+          {air && (
+            <air.AirFields air={facts.air} units={units} figures={figures} tell={(air) => tell({ air })} />
+          )}
+        </details>
+      </div>
     </>
   );
 }

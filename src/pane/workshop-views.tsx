@@ -1,5 +1,6 @@
 import type { ComponentProps } from "preact";
-import { fetchWorkshop, useFetched } from "./use-fetched.ts";
+import { fetchWorkshop } from "./fetch-parts.ts";
+import { useFetched } from "./use-fetched.ts";
 
 type Workshop = Awaited<ReturnType<typeof fetchWorkshop>>;
 

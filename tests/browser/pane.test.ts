@@ -156,6 +156,78 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 });
 
+describe("what the flight model adds", { timeout: PATIENCE }, () => {
+  test("tells carries in standard air once the air is stated, in the units of the place", async () => {
+    const page = await openPane(browser);
+    await paste(page, DEMO_TEXT);
+    await openAll(page);
+    await page.locator(".carries").waitFor();
+    const headings = page.locator(".carries thead th");
+    expect(await headings.allTextContents()).toEqual(["Build", "As hit", "Strike evened out"]);
+    await page.locator("#air summary").click();
+    await page.getByLabel("Altitude, ft").fill("5280");
+    await page.getByLabel("Altitude, ft").press("Tab");
+    await expect
+      .poll(() => headings.allTextContents())
+      .toEqual(["Build", "As hit", "Strike evened out", "Standard air", "and one club speed"]);
+    const [hit, , standard] = (
+      await page.locator(".carries tbody tr").first().locator("td").allTextContents()
+    ).map(Number) as [number, number, number];
+    expect(standard).toBeLessThan(hit);
+    await page.locator("#units").selectOption("metric");
+    // A mile is 1,609.344 m (international yard and pound agreement, 1959); the box shows two decimals.
+    expect(await page.getByLabel("Altitude, m").inputValue()).toBe("1609.34");
+    expect(await page.locator("#air summary").textContent()).toBe("Air: as stated");
+    expect(await faults(page)).toEqual([]);
+  });
+
+  test("computes what a table lacks when told to, and marks it in the list, the figures and the words", async () => {
+    const page = await openPane(browser);
+    await paste(page, DEMO_TEXT.replace("\t161.6\t", "\t\t"));
+    await openAll(page);
+    const first = page.locator("#shots .shot").first();
+    expect(await first.textContent()).toContain("no carry");
+    await page.getByLabel(/Compute what the table lacks/).check();
+    await expect.poll(() => first.textContent()).toMatch(/16\d\.\d.yd \(computed\)/);
+    expect(await page.getByText("(computed)").count()).toBe(1);
+    await expect
+      .poll(() => page.locator("#further").textContent())
+      .toContain("Carry of 1 of 24 shots is computed");
+    const row = page.locator(".figures tbody th", { hasText: /^Carry/ });
+    expect(await row.textContent()).toContain("1 of 24 computed");
+    await page.getByLabel(/Compute what the table lacks/).uncheck();
+    await expect.poll(() => first.textContent()).toContain("no carry");
+  });
+
+  test("answers what another loft would do, and says what weight, greens and order do", async () => {
+    const page = await openPane(browser);
+    await paste(page, DEMO_TEXT);
+    const answer = page.locator("#loft-answer");
+    await expect.poll(() => answer.textContent()).toMatch(/^95 g high-launch, 2 degrees weaker: .*carry/);
+    await page.getByLabel("Build to bend").selectOption("105 g mid-launch");
+    await page.getByLabel("Loft change").selectOption("-3");
+    expect(await answer.textContent()).toMatch(
+      /^105 g mid-launch, 3 degrees stronger: launch angle [\d.]+ degrees less/,
+    );
+    const words = await page.locator("#further").textContent();
+    expect(words).toContain("What weight did");
+    expect(words).toContain("not what weight alone does");
+    expect(words).toMatch(/95 g high-launch has a shot far from the rest \(144 yd\)/);
+    expect(words).toMatch(/Into a green95 g high-launch Comes down at \d\d\.\d degrees/);
+  });
+
+  test("warns of a drift with the order of the shots", async () => {
+    const page = await openPane(browser);
+    // Carry rises by 2 yd from each shot to the next, whatever the build: 22 yd from the first to the last.
+    const noise = [0, 0.4, -0.4, 0.2, -0.2, 0.1, -0.1, 0.3, -0.3, 0.2, -0.1, 0];
+    const shots = noise.map((off, i) => `${"AB"[i % 2]}\t${(150 + 2 * i + off).toFixed(1)}`);
+    await paste(page, `Build\tCarry (yd)\n${shots.join("\n")}`);
+    await expect
+      .poll(() => page.locator("#further").textContent())
+      .toMatch(/Carry rose by about 22 yd from the first shot to the last/);
+  });
+});
+
 const LOOKS: Record<string, PaneLook> = {
   "light at 320 pixels": {},
   "dark at 480 pixels": { dark: true, width: 480 },
@@ -183,6 +255,9 @@ describe("a reader of any kind", { timeout: PATIENCE }, () => {
       await openAll(page);
       for (const fold of await page.locator(".card summary").all()) await fold.click();
       await page.locator("#set-text").waitFor();
+      await page.locator("#loft-answer").waitFor();
+      await page.getByLabel("Temperature, °F").fill("90");
+      await page.getByLabel("Temperature, °F").press("Tab");
       await fine("everything open");
       await page.locator("#set-text").fill("club; length\n7i; long");
       await page.locator("#set-problem").waitFor();

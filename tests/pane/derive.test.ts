@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { compareBuilds } from "../../src/fitting/compare-builds.ts";
+import { filledSession } from "../../src/fitting/filled-session.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
 import { demoDraft } from "../../src/pane/demo-draft.ts";
 import { type Derived, derive } from "../../src/pane/derive.ts";
@@ -61,6 +62,30 @@ describe("what follows from a draft", () => {
     expect(again.table).toBe(first.table);
     expect(again.session).toBe(first.session);
     expect(again.far).toBe(first.far);
+  });
+
+  test("has the air that was told, and none where nothing was", () => {
+    const air = { temperature: 25, altitude: 1600 };
+    expect(derived({ ...draft, facts: { ...draft.facts, air } }).session.air).toEqual(air);
+    expect(derived(draft).session).not.toHaveProperty("air");
+  });
+
+  test("computes what the table lacks only where that was asked for, and marks it", () => {
+    const demo = demoDraft("1");
+    const gapped = { ...demo, text: demo.text.replace("\t161.6\t", "\t\t") };
+    const asked = { ...gapped, facts: { ...gapped.facts, fill: true } };
+    const carryOfFirst = (of: Draft) => {
+      const found = derive(of, "us", filledSession) as Derived;
+      return { carry: found.session.table.values.get("carry")![0]!, marked: found.session.computed };
+    };
+    expect(carryOfFirst(gapped)).toEqual({ carry: Number.NaN, marked: undefined });
+    const { carry, marked } = carryOfFirst(asked);
+    // The shot carried 161.6 yd in the demo's own table.
+    expect(Math.abs(carry - 161.6)).toBeLessThan(4);
+    expect(marked).toEqual(new Map([["carry", new Set([0])]]));
+    expect((derive(asked, "us", filledSession) as Derived).session).toBe(
+      (derive(asked, "us", filledSession) as Derived).session,
+    );
   });
 
   test("marks far shots whether or not they are ticked", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { demoDraft } from "../../src/pane/demo-draft.ts";
-import { type Kept, nothingKept } from "../../src/pane/draft.ts";
+import { type Draft, type Kept, nothingKept } from "../../src/pane/draft.ts";
 import { keepAll, parseKept, recallKept } from "../../src/pane/keeping.ts";
 import { memoryHost } from "./memory-host.ts";
 
@@ -27,6 +27,16 @@ describe("keeping sessions with the workbook", () => {
     for (const text of ["", "{", "null", "[]", '{"version":2,"drafts":[]}', '{"version":1,"drafts":[{}]}'])
       expect(parseKept(text)).toBeNull();
     fc.assert(fc.property(fc.json(), (text) => parseKept(text) === null));
+  });
+
+  test("keeps the air and the wish to compute, and knows neither of an older session", async () => {
+    const host = memoryHost();
+    const [first, second] = kept.drafts as [Draft, Draft];
+    const facts = { ...second.facts, air: { temperature: 25 }, fill: true };
+    await keepAll(host, { ...kept, drafts: [first, { ...second, facts }] });
+    expect((await recallKept(host))!.drafts[1]!.facts).toEqual(facts);
+    const older = parseKept(JSON.stringify({ version: 1, drafts: [{ id: "1", text: "", facts: {} }] }));
+    expect(older!.drafts[0]!.facts).toMatchObject({ air: {}, fill: false });
   });
 
   test("keeps the sessions that can be understood and opens one of them", () => {

@@ -1,0 +1,11 @@
+/** Statistics and pictures. */
+export const fetchAnalysis = () => import("./analysis.ts");
+
+/** What asks about shots. */
+export const fetchSessionParts = () => import("./session-parts.ts");
+
+/** What computes figures that a table lacks. */
+export const fetchFilling = () => import("../fitting/filled-session.ts");
+
+/** The plan of a test and the bench. */
+export const fetchWorkshop = () => import("./workshop.ts");
