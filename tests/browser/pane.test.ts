@@ -25,7 +25,7 @@ async function faults(page: Page): Promise<string[]> {
   );
 }
 
-const status = (page: Page) => page.locator("[role=status]");
+const status = (page: Page) => page.locator(".make [role=status]");
 const paste = (page: Page, text: string) => page.locator("#shots-text").fill(text);
 
 describe("the pane", { timeout: PATIENCE }, () => {

@@ -60,6 +60,19 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     await commands().compareSelection();
     expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
+
+  test("computes what the table lacks where its session asks for it, and says so on the sheet", async () => {
+    selected = DEMO_TEXT.replace("\t161.6\t", "\t\t");
+    const kept = nothingKept("2026-05-14");
+    const [draft] = kept.drafts;
+    const asked = { ...draft!, text: selected, facts: { ...draft!.facts, fill: true } };
+    await keepAll(memory, { ...kept, drafts: [asked] });
+    await commands().compareSelection();
+    expect(JSON.stringify(memory.written[0])).toContain("Carry of 1 of 24 shots is computed");
+    await keepAll(memory, { ...kept, drafts: [{ ...asked, facts: draft!.facts }] });
+    await commands().compareSelection();
+    expect(JSON.stringify(memory.written[1])).not.toContain("of 24 shots is computed");
+  });
 });
 
 describe("filling a bench sheet", { timeout: 60_000 }, () => {
