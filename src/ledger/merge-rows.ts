@@ -36,7 +36,6 @@ export function mergeRows(
       !standing.has(headingKey(heading)) && rows.some((row) => (row[key] ?? null) !== null),
   );
   const headings = [...table.headings, ...needed.map(({ heading }) => heading)];
-  const places = placesByKey(table, schema);
   const columns = columnsByHeading(schema);
   const watched = headings.map((heading) => {
     const column = columns.get(headingKey(heading));
@@ -45,6 +44,7 @@ export function mergeRows(
   const update: { row: number; cells: (Cell | undefined)[] }[] = [];
   const latest = new Map<string, Row>();
   for (const row of rows) latest.set(String(row[schema.key]), row);
+  const places = placesOf(latest, table, schema);
   const append: Cell[][] = [];
   for (const [key, row] of latest) {
     const place = places.get(key);
@@ -81,15 +81,17 @@ export function mergeRows(
   };
 }
 
-/** Where each key stands. */
-function placesByKey(table: Table, schema: Schema): Map<string, number> {
+/** Where the wanted keys stand. Only they are looked for: a map of all keys of a long archive takes longer to make. */
+function placesOf(wanted: ReadonlyMap<string, Row>, table: Table, schema: Schema): Map<string, number> {
   const heading = schema.columns.find(({ key }) => key === schema.key)!.heading;
   const column = table.headings.findIndex((one) => headingKey(one) === headingKey(heading));
   const places = new Map<string, number>();
   if (column < 0) return places;
   for (const [place, row] of table.rows.entries()) {
-    const key = row[column];
-    if (key !== null && key !== undefined && !places.has(String(key))) places.set(String(key), place);
+    const cell = row[column];
+    if (cell === null || cell === undefined) continue;
+    const key = String(cell);
+    if (wanted.has(key) && !places.has(key)) places.set(key, place);
   }
   return places;
 }

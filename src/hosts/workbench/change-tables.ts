@@ -175,7 +175,8 @@ function obstacle(sheet: Sheet, area: Area, grown: Area): boolean {
 function makeRoom({ sheet, grown }: Planned): void {
   const rows = grown.row + grown.rows + 60;
   const columns = grown.column + grown.columns + 4;
-  if (sheet.getMaxRows() < rows) sheet.setRowCount(rows);
+  // Adding rows to a long sheet takes the grid long, so it gets room for many sessions at once.
+  if (sheet.getMaxRows() < rows) sheet.setRowCount(rows + Math.ceil(rows / 50));
   if (sheet.getMaxColumns() < columns) sheet.setColumnCount(columns);
 }
 

@@ -37,7 +37,8 @@ export function spills(sheet: Sheet): Record<number, Record<number, ICellData>> 
   return (found ?? undefined) as Record<number, Record<number, ICellData>> | undefined;
 }
 
-function readCell(cell: Nullable<ICellData>): ReadCell {
+/** What one cell holds. */
+export function readCell(cell: Nullable<ICellData>): ReadCell {
   const text = cell?.p?.body?.dataStream?.replace(/\r\n$/, "");
   const value = cell?.v ?? text;
   if (!cell || value === undefined || value === null || value === "") return null;

@@ -1,7 +1,7 @@
 import type { TableCells } from "../../sheets/table-change.ts";
 import type { Workbook } from "./grid.ts";
 import { areaOf } from "./grid-range.ts";
-import { type ReadCell, readCells } from "./read-cells.ts";
+import { type ReadCell, readCell, readCells } from "./read-cells.ts";
 
 /** A table's values, of all its columns or only of those named; null where there is no such table. */
 export function tableCells(workbook: Workbook, name: string, only?: readonly string[]): TableCells | null {
@@ -13,12 +13,15 @@ export function tableCells(workbook: Workbook, name: string, only?: readonly str
   if (body.rows < 1) return { headings, rows: [] };
   if (!only) return { headings, rows: readCells(sheet, body) };
   const wanted = new Set(only.map((heading) => heading.toLowerCase()));
-  const rows = Array.from({ length: body.rows }, () => new Array<ReadCell>(headings.length).fill(null));
-  for (const [place, heading] of headings.entries()) {
-    if (!wanted.has(heading.toLowerCase())) continue;
-    const cells = readCells(sheet, { ...body, column: area.column + place, columns: 1 });
-    for (const [r, [cell]] of cells.entries()) rows[r]![place] = cell ?? null;
-  }
+  const places = headings.flatMap((heading, place) => (wanted.has(heading.toLowerCase()) ? [place] : []));
+  const blank = new Array<ReadCell>(headings.length).fill(null);
+  // Straight from the grid's own cells: an archive has hundreds of thousands of rows, and spills nothing.
+  const matrix = sheet.getSheet().getCellMatrix();
+  const rows = Array.from({ length: body.rows }, (_, r) => {
+    const row = blank.slice();
+    for (const place of places) row[place] = readCell(matrix.getValue(body.row + r, body.column + place));
+    return row;
+  });
   return { headings, rows };
 }
 
