@@ -7,6 +7,7 @@ import { chanceOfMetric } from "./chance-of-metric.ts";
 import { goalChances } from "./chances.ts";
 import { compareBuilds } from "./compare-builds.ts";
 import { decide } from "./decide.ts";
+import { deliveryDoubts } from "./delivery-doubts.ts";
 import { familyDifferences } from "./family-differences.ts";
 import { computedWords } from "./filled-session.ts";
 import { driftWarnings } from "./order-drift.ts";
@@ -82,6 +83,7 @@ export function comparisonJson(session: Session) {
       ...notes,
       ...(isProblem(decision) ? [decision.message] : []),
       ...driftWarnings(session),
+      ...deliveryDoubts(session).map(({ message }) => message),
       ...computedWords(session),
       ...outlierWords(session),
       ...flight.notes,

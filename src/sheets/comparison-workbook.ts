@@ -1,5 +1,6 @@
 import { compareBuilds } from "../fitting/compare-builds.ts";
 import { decide } from "../fitting/decide.ts";
+import { deliveryDoubts } from "../fitting/delivery-doubts.ts";
 import { computedWords } from "../fitting/filled-session.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
 import { outlierWords } from "../fitting/outlier-words.ts";
@@ -51,7 +52,7 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     flight: sessionFlight(session),
     made,
   });
-  const remarks = remarksOf(session, proposeOutliers(session.table));
+  const remarks = remarksOf(session, [...proposeOutliers(session.table), ...deliveryDoubts(session)]);
   const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), remarks);
   const playerPlan = playerSheet({
     session,

@@ -20,7 +20,8 @@ async function openDemo(look = {}) {
   return page;
 }
 
-const said = (page: Awaited<ReturnType<typeof openDemo>>) => page.locator("[role=status]").textContent();
+const said = (page: Awaited<ReturnType<typeof openDemo>>) =>
+  page.locator(".make [role=status]").textContent();
 
 describe("the way to the bench", { timeout: PATIENCE }, () => {
   test("starts from the verdict's build and writes its Build sheet", async () => {
