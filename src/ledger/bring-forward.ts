@@ -76,7 +76,9 @@ export function bringForward(table: Table, from: number = formOf(table)): Brough
 export function formOf(table: Table): number {
   const column = table.headings.findIndex((heading) => headingKey(heading) === "form");
   if (column < 0) return table.headings.some((heading) => headingKey(heading) === "row") ? 1 : SCHEMA_VERSION;
-  const forms = table.rows.map((row) => Number(row[column] ?? 1)).filter(Number.isFinite);
+  // A table keeps an empty row when all others have gone.
+  const filled = table.rows.filter((row) => row.some((cell) => cell !== null));
+  const forms = filled.map((row) => Number(row[column] ?? 1)).filter(Number.isFinite);
   return forms.reduce((least, form) => Math.min(least, form), SCHEMA_VERSION);
 }
 

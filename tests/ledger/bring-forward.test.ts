@@ -41,6 +41,10 @@ describe("a ledger in the first form", () => {
     expect(formOf(mergeRows({ headings: [], rows: [] }, demoRows(), LEDGER).table)).toBe(2);
   });
 
+  test("is not seen in the empty row that a table keeps when all others have gone", () => {
+    expect(formOf({ headings: ["Form", "Entry"], rows: [[null, null]] })).toBe(2);
+  });
+
   test("keeps every row and every figure under today's headings", () => {
     expect(rowsOf(brought.table, LEDGER)).toEqual([
       expect.objectContaining({
