@@ -73,8 +73,10 @@ test("the grammar writes every kind of trouble it speaks of", () => {
   for (const delimiter of ["\t", ";", ",", "|", "^", " "]) {
     expect(texts.some((table) => table.delimiter === delimiter)).toBe(true);
   }
-  const all = [/__proto__/, /=EVIL\(\)/, /\u202e/, /\u0000/, /\ufffd/, /"[^"]*\n/, /\r\n/];
-  for (const trouble of all) expect(texts.some(({ text }) => trouble.test(text))).toBe(true);
+  for (const trouble of ["__proto__", "=EVIL()", "\u202e", "\u0000", "\ufffd", "\r\n"]) {
+    expect(texts.some(({ text }) => text.includes(trouble))).toBe(true);
+  }
+  expect(texts.some(({ text }) => /"[^"]*\n/.test(text))).toBe(true);
   expect(texts.some(({ text, delimiter }) => text.split(delimiter).length > 10_000)).toBe(true);
   expect(Math.max(...texts.map(({ text }) => text.length))).toBeGreaterThan(1_000_000);
 });
