@@ -17,6 +17,7 @@ export interface SetPlanClub extends PlannedClub {
   readonly carryGap?: number;
 }
 
+/** A set worked out: its clubs, and what to be warned of. */
 export interface SetPlan {
   /** The clubs in the request's order. */
   readonly clubs: readonly SetPlanClub[];

@@ -9,7 +9,7 @@ export interface ResolvedTrims {
   readonly cutLength: number;
 }
 
-/** A saw cut is not known better than this, in inches: two ways of giving a trim may differ by it. */
+/** A saw cut is not known better than this, in inches: two ways of giving a trim may differ by it (common practice, no source). */
 const sawCut = 0.01;
 
 /** The trims with the one that was left out; a problem where the raw shaft is too short for them. */

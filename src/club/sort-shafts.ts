@@ -30,6 +30,7 @@ export interface ShaftSorting {
   readonly outOfTolerance: readonly number[];
 }
 
+/** What sorting goes by besides weight. */
 export interface SortOptions {
   /** Grams a shaft may differ from its target. */
   readonly tolerance?: number;

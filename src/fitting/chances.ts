@@ -14,6 +14,7 @@ export interface GoalChances {
   readonly spread: "pooled" | "separate";
 }
 
+/** A build with its chance, from 0 to 1, of being the best of those hit. */
 export interface BuildChance {
   readonly build: string;
   readonly n: number;

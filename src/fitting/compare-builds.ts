@@ -29,6 +29,7 @@ export interface BuildDifference {
   readonly standardError: number | null;
 }
 
+/** Each build by itself, and how the others lie from the baseline. */
 export interface Comparison {
   readonly builds: readonly BuildSummary[];
   readonly baseline: string;

@@ -91,6 +91,7 @@ export function comparisonJson(session: Session) {
   };
 }
 
+/** What `--json` prints. */
 export type ComparisonJson = ReturnType<typeof comparisonJson>;
 
 function comparisons(session: Session, differences: ReturnType<typeof compareBuilds>["differences"]) {

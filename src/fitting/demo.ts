@@ -33,6 +33,7 @@ export const DEMO_TEXT = [
   "115 g mid-launch\t24\t14:24\t82.1\t-4.2\t2.4\t-0.8\t-3.2\t22.7\t113.0\t1.38\t17.3\t0.1\t5910\t-6.4\t78\t42.1\t160.2\t170.5\t7.8 L",
 ].join("\n");
 
+/** What is known around the demo table, all of it invented. */
 export const DEMO_FACTS: SessionFacts = {
   title: "7-iron fitting (invented demo)",
   player: "Rowan Tilsley (invented)",

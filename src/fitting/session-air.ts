@@ -16,6 +16,7 @@ export interface AirFacts {
   readonly altitude?: number;
 }
 
+/** The air that the shots of a session were hit in. */
 export interface SessionAir extends Air {
   /** Whether anything was stated; the reference air is taken where nothing was. */
   readonly stated: boolean;

@@ -16,6 +16,7 @@ import { type TargetWindows, usualWindows } from "./target-windows.ts";
  */
 export type Goal = "carry" | "tight" | "window" | "overall";
 
+/** All goals, for lists of choices and for checking what was typed. */
 export const GOALS: readonly Goal[] = ["carry", "tight", "window", "overall"];
 
 /** One fitting: who, when, where, what was hit, and what is wanted. Plain data, ready to be kept as JSON. */

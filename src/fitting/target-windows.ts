@@ -5,6 +5,7 @@ import type { Window } from "./desirability.ts";
 /** What the flight of a club should be, metric by metric, in the units kept inside. The fitter may change each. */
 export type TargetWindows = Readonly<Partial<Record<MetricKey, Window>>>;
 
+/** The metrics that have a window, in the order they are shown. */
 export const WINDOW_METRICS = [
   "launch",
   "spin",

@@ -88,7 +88,7 @@ const LOSSES: readonly { readonly key: MetricKey; readonly less: string }[] = [
   { key: "landingAngle", less: "shallower landing, so more roll and less hold on the green" },
 ];
 
-/** A difference this many of its own errors wide is worth a word; smaller ones come and go. */
+/** A difference this many of its own errors wide is worth a word; smaller ones come and go. The figure is ours. */
 const WORTH_SAYING = 1.5;
 
 function costs(session: Session, { best, runnerUp }: Decision, comparison: Comparison): string[] {

@@ -68,6 +68,7 @@ export interface CatalogueEntry {
   readonly most: number;
 }
 
+/** Every function, ready to be registered. */
 export const CATALOGUE: readonly CatalogueEntry[] = FUNCTIONS.map((spec) => {
   const all = argumentsOf(spec);
   return {

@@ -41,6 +41,7 @@ export interface Run {
   readonly signal?: AbortSignal;
 }
 
+/** What came of a write that succeeded. */
 export interface Written {
   /** Names of the sheets that were added and are in sight. */
   readonly sheets: readonly string[];

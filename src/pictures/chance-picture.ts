@@ -5,6 +5,7 @@ import { type Mark, mark } from "./mark.ts";
 import { markerShape } from "./marker-shape.ts";
 import { round } from "./round.ts";
 
+/** A build with its chance of being the best. */
 export interface Chance {
   readonly name: string;
   readonly place: number;

@@ -7,6 +7,7 @@ export interface ChartData {
   }[];
 }
 
+/** Pixels across and down. */
 export interface Size {
   readonly width: number;
   readonly height: number;

@@ -21,6 +21,7 @@ export interface Group {
   readonly outline?: readonly GroundPoint[];
 }
 
+/** Where a ball came to ground, as seen from above. */
 export interface GroundPoint {
   /** Right of the target is positive. */
   readonly offline: number;

@@ -16,6 +16,7 @@ export interface Interval {
   readonly high: number | null;
 }
 
+/** What the axis below the lines says. */
 export interface IntervalAxis {
   readonly title: string;
   readonly unit: string;

@@ -2,6 +2,7 @@ import { FONT } from "./chart-text.ts";
 
 /** Mean width of a letter against its height, about. */
 const LETTER = 0.56;
+/** What does not fit into this many lines ends in an ellipsis. */
 export const MOST_LINES = 3;
 
 /** Words broken into lines no wider than a number of pixels, at most three; what is longer ends in an ellipsis. */

@@ -10,6 +10,7 @@ import type { WorkingsLayout } from "./workings-sheet.ts";
 
 /** Label and unit stand before the builds; each build takes four columns. */
 export const BEFORE_BUILDS = 2;
+/** See `BEFORE_BUILDS`. */
 export const PER_BUILD = 4;
 const COLUMNS = ["Mean", "SD", "Change", "± 95 %"];
 const CHANGE = 2;

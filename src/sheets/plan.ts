@@ -22,6 +22,7 @@ export interface FormulaCell {
   readonly value: string | number | boolean;
 }
 
+/** A rectangle of cells; row and column are counted from 0. */
 export interface Area {
   readonly row: number;
   readonly column: number;
@@ -29,6 +30,7 @@ export interface Area {
   readonly columns: number;
 }
 
+/** One worksheet. */
 export interface SheetPlan {
   /** Free in the workbook when the plan was made; formulas in the plan already use it. */
   readonly name: string;
@@ -54,6 +56,7 @@ export interface SheetPlan {
   readonly hidden: boolean;
 }
 
+/** Cells to be written, from a row and column on. */
 export interface Block {
   readonly row: number;
   readonly column: number;
@@ -61,18 +64,21 @@ export interface Block {
   readonly cells: readonly (readonly CellValue[])[];
 }
 
+/** Cells that share a look. */
 export interface StyledArea {
   readonly area: Area;
   /** A name in STYLES (styles.ts). */
   readonly style: StyleName;
 }
 
+/** Cells whose figures are shown alike. */
 export interface FormattedArea {
   readonly area: Area;
   /** A number format code of the spreadsheet standard: `0.0`, `#,##0`, `yyyy-mm-dd`. */
   readonly format: string;
 }
 
+/** Columns of one width. */
 export interface ColumnWidth {
   readonly column: number;
   readonly columns: number;
@@ -80,6 +86,7 @@ export interface ColumnWidth {
   readonly characters: number;
 }
 
+/** Rows of one height. */
 export interface RowHeight {
   readonly row: number;
   readonly rows: number;
@@ -93,6 +100,7 @@ export interface TablePlan {
   readonly area: Area;
 }
 
+/** What may be typed into cells, and the message for anything else. */
 export type ValidationPlan =
   | {
       readonly area: Area;
@@ -115,12 +123,14 @@ export interface ConditionPlan {
   readonly style: ConditionStyleName;
 }
 
+/** Words that come up beside a cell. */
 export interface NotePlan {
   readonly row: number;
   readonly column: number;
   readonly text: string;
 }
 
+/** How the sheet goes onto paper. */
 export interface PrintPlan {
   readonly landscape: boolean;
   readonly area?: Area;
@@ -133,16 +143,19 @@ export interface PrintPlan {
   readonly footer?: string;
 }
 
+/** Cells that formulas may call by a name. */
 export interface NamedArea {
   readonly name: string;
   readonly at: SheetArea;
 }
 
+/** Cells of a sheet that need not be the one at hand. */
 export interface SheetArea {
   readonly sheet: string;
   readonly area: Area;
 }
 
+/** A chart that draws on cells, so that it follows them. */
 export interface ChartPlan {
   /** Free among the charts of its sheet. */
   readonly name: string;
@@ -159,18 +172,21 @@ export interface ChartPlan {
   readonly legend: boolean;
 }
 
+/** One axis of a chart. */
 export interface AxisPlan {
   readonly title: string;
   /** Left out: the host chooses. */
   readonly least?: number;
   readonly most?: number;
   readonly format: string;
-  /** Draw the axis line at 0 of the other axis rather than at its edge. */
+  /** Leaves out the figures along the axis, where they would mean nothing. */
   readonly hideLabels?: boolean;
 }
 
+/** Shapes that tell series apart without colour. */
 export type Marker = "circle" | "square" | "diamond" | "triangle" | "x" | "plus" | "none";
 
+/** What one build or line of a chart draws. */
 export interface SeriesPlan {
   readonly name: string;
   readonly x: SheetArea;
@@ -203,4 +219,5 @@ export type StyleName =
   | "input"
   | "small";
 
+/** A name in CONDITION_STYLES (styles.ts). */
 export type ConditionStyleName = "dimmed" | "good" | "bad" | "alert";

@@ -7,6 +7,7 @@ import { area } from "./sheet-draft.ts";
 
 /** Row of the headings, counted from 0; the shots begin below it. */
 export const HEADING_ROW = 3;
+/** Keep stands first, where the eye and the mouse are. */
 export const KEEP_COLUMN = 0;
 const BUILD_COLUMN = 1;
 

@@ -18,8 +18,11 @@ export interface CellStyle {
 
 /** The house colours: bench green, slate and paper. */
 export const INK = "#1f2a30";
+/** Headings and titles. */
 export const GREEN = "#1d5c4a";
+/** Behind the names of groups. */
 export const PAPER = "#f3f1ea";
+/** Lines between cells. */
 export const RULE = "#b9b4a4";
 
 const base: CellStyle = {
@@ -34,6 +37,7 @@ const base: CellStyle = {
   borderColor: RULE,
 };
 
+/** The looks a plan may name, each whole, so that a later one leaves nothing of an earlier one. */
 export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   plain: base,
   title: { ...base, bold: true, size: 18, color: GREEN },
@@ -53,6 +57,7 @@ export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   small: { ...base, size: 9, color: "#4c5960", wrap: true, vertical: "top" },
 };
 
+/** What changes in a cell while a condition holds; the rest of its look stays. */
 export interface ConditionStyle {
   readonly color: string;
   readonly fill?: string;
@@ -60,6 +65,7 @@ export interface ConditionStyle {
   readonly strike?: boolean;
 }
 
+/** The looks a condition may name. */
 export const CONDITION_STYLES: Readonly<Record<ConditionStyleName, ConditionStyle>> = {
   dimmed: { color: "#767676", strike: true },
   good: { color: "#14532d", fill: "#dcefe3" },

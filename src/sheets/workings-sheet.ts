@@ -25,6 +25,7 @@ const HEADINGS = [
   "Difference high",
 ] as const;
 
+/** Heading of a column of the Workings sheet. */
 export type WorkingsColumn = (typeof HEADINGS)[number];
 
 const VARIANCE = "Variance of the mean";
@@ -47,6 +48,7 @@ export interface WorkingsLayout {
   local(build: string, metric: MetricKey, column: WorkingsColumn): string;
 }
 
+/** The places of a session on its Workings sheet: a row for each build and metric. */
 export function workingsLayout(session: Session, shots: ShotsLayout, name: string): WorkingsLayout {
   const rowOf = (build: string, metric: MetricKey) =>
     FIRST_ROW +

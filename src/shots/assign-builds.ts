@@ -6,6 +6,7 @@ import { columnOf } from "./section.ts";
 import type { TableProblem } from "./shot-table.ts";
 import type { Records } from "./split-text.ts";
 
+/** Which build each shot belongs to, and how that was known. */
 export interface Builds {
   readonly build: string[];
   readonly notes: string[];

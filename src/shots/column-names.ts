@@ -110,6 +110,7 @@ const WEAK_NAMES: Partial<Record<ColumnKey, string>> = {
     "side total, total side, offline total, total offline, total lateral, lateral total, total dispersion",
 };
 
+/** What a heading stands for; a weak one gives way to any other column that claims the same. */
 export interface ColumnName {
   readonly key: ColumnKey;
   readonly weak: boolean;

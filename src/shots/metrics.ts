@@ -34,8 +34,10 @@ export type MetricKey =
 /** Units as they are named in `--json` and on sheets. */
 export type Unit = "mph" | "m/s" | "km/h" | "yd" | "m" | "ft" | "degrees" | "rpm" | "s" | "mm" | "in" | "";
 
+/** The part of a shot that a metric tells of; sheets and pane show metrics in these groups. */
 export type MetricGroup = "delivery" | "launch" | "flight" | "group";
 
+/** What is known of one measured thing, for every place that reads or shows it. */
 export interface Metric {
   readonly key: MetricKey;
   /** As a column heading on a sheet. */

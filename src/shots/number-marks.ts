@@ -4,6 +4,7 @@ import { figureParts } from "./figure-parts.ts";
 import { markedNumber } from "./marked-number.ts";
 import { type MetricKey, metricOf } from "./metrics.ts";
 
+/** What may part whole digits from decimals. */
 export type Mark = "." | ",";
 
 /** What the figures of one column say about their marks. */

@@ -2,6 +2,7 @@ const POWERS = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12
 
 /** The character code of a decimal mark. */
 export const POINT = 46;
+/** The character code of a comma, as plain figures are read code by code. */
 export const COMMA = 44;
 
 /**

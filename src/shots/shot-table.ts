@@ -28,6 +28,7 @@ export interface ShotTable {
   readonly notes: readonly string[];
 }
 
+/** A column that was not recognised, kept as it was pasted. */
 export interface ExtraColumn {
   readonly header: string;
   readonly cells: readonly string[];

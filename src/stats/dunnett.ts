@@ -18,6 +18,7 @@ export interface Dunnett {
   readonly differences: readonly (BaselineDifference | null)[];
 }
 
+/** How far one group lies from the baseline, with limits that hold for all groups together. */
 export interface BaselineDifference {
   /** Mean of the group minus mean of the baseline. */
   readonly difference: number;

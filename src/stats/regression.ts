@@ -19,6 +19,7 @@ export interface Regression {
   readonly slopes: readonly Coefficient[];
 }
 
+/** One figure of a fitted line with how sure it is. */
 export interface Coefficient {
   readonly value: number;
   readonly standardError: number;

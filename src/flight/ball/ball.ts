@@ -7,6 +7,7 @@ export const BALL = { mass: 0.04593, diameter: 0.04267, radius: 0.04267 / 2 } as
 /** Half the air density times area over mass, per kg/m3: drag in m/s2 is this x density x CD x speed squared. */
 export const AREA_OVER_TWO_MASSES = (Math.PI * BALL.radius ** 2) / (2 * BALL.mass);
 
+/** A turn is 2 pi radians, a minute 60 seconds. */
 export const RADIANS_A_SECOND_PER_RPM = Math.PI / 30;
 
 /** Standard gravity, m/s2 (CGPM 1901). */

@@ -12,6 +12,7 @@ export interface Factor {
   readonly high: number;
 }
 
+/** The two factors that fit the model to the bay, and how well they do. */
 export interface Calibration {
   readonly drag: Factor;
   readonly lift: Factor;

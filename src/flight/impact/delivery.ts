@@ -10,6 +10,7 @@ export interface Delivery {
   readonly path?: number;
 }
 
+/** Radians in a degree. */
 export const RADIANS = Math.PI / 180;
 
 /** A direction: x to the target, y up, z to the right. */
@@ -22,10 +23,12 @@ export function directionOf(elevation: number, heading: number): Direction {
   return [Math.cos(up) * Math.cos(right), Math.sin(up), Math.cos(up) * Math.sin(right)];
 }
 
+/** The product of two directions: the cosine of the angle between them. */
 export function dot(a: Direction, b: Direction): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
+/** The direction square to both, as long as the sine of the angle between them. */
 export function cross(a: Direction, b: Direction): Direction {
   return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }

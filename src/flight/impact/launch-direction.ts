@@ -4,6 +4,7 @@ import { checkDelivery } from "./check-delivery.ts";
 import { type Delivery, directionOf, dot, RADIANS } from "./delivery.ts";
 import { type Head, IRON_HEAD, normalGain, tangentialGain } from "./head.ts";
 
+/** How the ball leaves, in degrees: up and right of the target are positive. */
 export interface Launch {
   /** Above the horizontal, degrees. */
   readonly launch: number;

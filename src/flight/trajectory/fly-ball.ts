@@ -20,6 +20,7 @@ export const SPIN_DECAY = 2e-5;
  */
 export const TOLERANCE = 2e-5;
 
+/** What a flight may be told besides the strike and the air. */
 export interface FlightOptions {
   /** `EXTENDED_BEARMAN_HARVEY` when left out. */
   readonly model?: CoefficientModel;

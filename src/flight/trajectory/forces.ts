@@ -5,6 +5,10 @@ import { type CoefficientModel, POINT } from "../ball/coefficient-model.ts";
 /**
  * All that pushes a ball in flight, set once a flight and then asked many times. Mutable on purpose: one object serves
  * a hundred thousand flights.
+ *
+ * Drag is density x area x coefficient x speed^2 / 2 against the motion through the air, lift the same with its own
+ * coefficient, square to the motion and to the spin axis (P. W. Bearman and J. K. Harvey, "Golf ball aerodynamics",
+ * Aeronautical Quarterly 27 (1976) 112-122). Spin dies away in proportion to speed and spin.
  */
 export class Forces {
   model: CoefficientModel = BEARMAN_HARVEY;

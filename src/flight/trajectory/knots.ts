@@ -5,6 +5,7 @@ export const KNOT = {
   vx: 4, vy: 5, vz: 6, spin: 7,
   ax: 8, ay: 9, az: 10, slowing: 11,
 } as const;
+/** Figures that one knot takes. */
 export const STRIDE = 12;
 
 /** The accepted steps of one flight, in one flat array that is used again for the next flight. */

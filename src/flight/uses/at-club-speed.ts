@@ -6,6 +6,7 @@ import { within } from "../within.ts";
 import { carryRatio } from "./carry-ratio.ts";
 import { isMeasured } from "./measured-shot.ts";
 
+/** A shot of which the club speed is known. */
 export interface SpeedShot {
   readonly strike: Strike;
   /** m/s */

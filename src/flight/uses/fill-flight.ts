@@ -3,6 +3,7 @@ import type { Air } from "../air/air.ts";
 import { type FlightOptions, flyBall } from "../trajectory/fly-ball.ts";
 import { isMeasured, type MeasuredShot } from "./measured-shot.ts";
 
+/** What a flight can be asked for where the table does not say. */
 export type FilledFigure = "carry" | "height" | "landingAngle";
 
 export interface FilledShot {

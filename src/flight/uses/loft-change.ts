@@ -14,6 +14,7 @@ export interface Ranged {
   readonly high: number;
 }
 
+/** What another loft changes of a shot. */
 export type LoftFigure =
   | "dynamicLoft"
   | "launch"

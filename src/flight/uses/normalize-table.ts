@@ -4,6 +4,7 @@ import type { FlightOptions } from "../trajectory/fly-ball.ts";
 import type { Strike } from "../trajectory/strike.ts";
 import { normalizeCarry } from "./normalize-carry.ts";
 
+/** The shots to bring to reference air, told by their place from 0 to `size` less 1. */
 export interface NormalizeTable {
   readonly size: number;
   /** Measured carry of a shot, in any unit of length; NaN where there is none. */

@@ -15,6 +15,7 @@ export interface StandingTable {
   readonly renamed: boolean;
 }
 
+/** What a cell is given; null leaves it as it is. */
 export type Entry = string | number | boolean | null;
 
 /** The service hands out 5 MB at once. */

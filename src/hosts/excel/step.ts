@@ -19,6 +19,7 @@ export interface Desk {
 /** Bytes of a call and of the object it is made on, counted generously: measured are about 100. */
 export const CALL = 150;
 
+/** A desk for one request. */
 export function deskOf(workbook: Excel.Workbook): Desk {
   const sheets = new Map<string, Excel.Worksheet>();
   const ranges = new Map<string, Excel.Range>();

@@ -5,9 +5,11 @@ import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 import { UNIT_SETS, type UnitSet } from "../../shots/unit-set.ts";
 import { readAir } from "./read-air.ts";
 
+/** The one line of help. */
 export const USAGE =
   "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
 
+/** What was asked for on the command line, with what is taken where nothing was said. */
 export interface CommandLine {
   /** A file to read, `-` for standard input, null for the demo session. */
   readonly file: string | null;

@@ -17,6 +17,7 @@ export interface FileSheet {
   readonly runs: readonly LongRun[];
 }
 
+/** A planned sheet in the words of the library that writes the file. */
 export function fileSheet(sheet: SheetPlan): FileSheet {
   const { rows, columnStyles, cells, runs } = fileCells(sheet);
   const written: WriteSheet = {

@@ -18,6 +18,7 @@ export function fileTicks(area: Area): DataValidation {
   return { ...common(area, "TRUE or FALSE."), type: "list", formula1: '"TRUE,FALSE"' };
 }
 
+/** A rule for what may be typed, as a file has it. Ask `fitsInFile` first. */
 export function fileValidation(plan: ValidationPlan): DataValidation {
   const rule = common(plan.area, plan.message);
   return plan.kind === "list"

@@ -1,5 +1,6 @@
 import { Zip, ZipDeflate } from "fflate";
 
+/** One file within the archive that an .xlsx is. */
 export interface Part {
   readonly path: string;
   /** Its bytes, a piece at a time, so that a long part need never stand in memory as a whole. */

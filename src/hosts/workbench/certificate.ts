@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { join } from "node:path";
 
+/** A certificate for localhost and its key, as the server takes them. */
 export interface Certificate {
   readonly ca: Buffer;
   readonly cert: Buffer;

@@ -8,6 +8,7 @@ export interface GridRange {
   readonly endColumn: number;
 }
 
+/** An area of a plan as the grid writes it. */
 export function gridRange({ row, column, rows, columns }: Area): GridRange {
   return { startRow: row, startColumn: column, endRow: row + rows - 1, endColumn: column + columns - 1 };
 }

@@ -23,9 +23,12 @@ import type { CellFunction } from "./cell-function.ts";
 
 /** The grid, its workbook and a sheet, as the rest of this folder speaks to them. */
 export type Grid = FUniver;
+/** See `Grid`. */
 export type Workbook = NonNullable<ReturnType<Grid["getActiveWorkbook"]>>;
+/** See `Grid`. */
 export type Sheet = NonNullable<ReturnType<Workbook["getSheetByName"]>>;
 
+/** What the grid is started with. */
 export interface GridSetup {
   readonly functions: readonly CellFunction[];
   readonly help: readonly IFunctionInfo[];

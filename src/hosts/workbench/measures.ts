@@ -13,6 +13,7 @@ export function columnCharacters(pixels: number): number {
   return Math.round(((pixels - PADDING) / PER_CHARACTER) * 100) / 100;
 }
 
+/** Height of a row in the grid's pixels from the spreadsheet's points, of which an inch has 72 and 96 pixels. */
 export function rowPixels(points: number): number {
   return points * PIXELS_PER_POINT;
 }

@@ -6,4 +6,5 @@ export interface Remembered {
   readonly print?: PrintPlan;
 }
 
+/** By the id of the sheet. */
 export type Memory = Map<string, Remembered>;

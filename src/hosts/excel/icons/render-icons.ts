@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { Resvg } from "@resvg/resvg-js";
 
+/** One for each button; the drawings beside this file are called so. */
 export const ICON_NAMES = ["pane", "compare", "bench"] as const;
 
 /** Pixels: 16, 32 and 80 for the ribbon, 32 and 64 for the list of add-ins. */
