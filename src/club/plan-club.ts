@@ -7,7 +7,7 @@ import type { ClubTarget } from "./club-target.ts";
 import { type CutShaft, cutShaft } from "./cut-shaft.ts";
 import { loftChange } from "./loft-change.ts";
 import { pendulumPeriod } from "./pendulum.ts";
-import type { SetClub } from "./set-request.ts";
+import type { SetClub, SetRequest } from "./set-request.ts";
 import { weightFor } from "./weight-for.ts";
 
 /** One club of a set, worked out. */
@@ -24,6 +24,8 @@ export interface PlannedClub {
   readonly headWeight: number;
   /** Grams the head on hand lacks; negative where it is too heavy. */
   readonly toAdd?: number;
+  /** Grams of lead tape that bring the head on hand to the target, where the shop uses tape. */
+  readonly tape?: number;
   /** Degrees to bend the head on hand. */
   readonly loftChange?: number;
   readonly lieChange?: number;
@@ -43,6 +45,7 @@ export function planClub(
   bare: ClubParts,
   target: ClubTarget,
   bendLimit?: number,
+  tape?: SetRequest["tape"],
 ): Outcome<PlannedClub> {
   const problem = checkClub(club);
   if (problem) return problem;
@@ -57,6 +60,8 @@ export function planClub(
   if (isProblem(rule)) return rule;
   const { loft, lie, headLoft, headLie } = club;
   const toAdd = club.head === undefined ? undefined : headWeight - club.head;
+  const strip = toAdd !== undefined && toAdd > 0 && tape ? tapeFor(club, bare, target, tape) : undefined;
+  if (isProblem(strip)) return strip;
   const bend =
     loft === undefined || headLoft === undefined ? undefined : loftChange(headLoft, loft, club.bounce ?? 0);
   if (isProblem(bend)) return bend;
@@ -84,6 +89,7 @@ export function planClub(
     cut,
     headWeight,
     toAdd,
+    tape: strip,
     loftChange: bend?.change,
     lieChange,
     bounce: club.bounce === undefined ? undefined : (bend?.bounce ?? club.bounce),
@@ -92,6 +98,17 @@ export function planClub(
     built,
     warnings,
   };
+}
+
+/** Grams of tape on the head on hand; a problem where even the most of it does not reach the target. */
+function tapeFor(
+  club: SetClub,
+  bare: ClubParts,
+  target: ClubTarget,
+  { up, most }: NonNullable<SetRequest["tape"]>,
+) {
+  const asIs = { ...bare, head: { ...bare.head, weight: club.head! } };
+  return weightFor(asIs, { kind: "tape", place: club.length - up }, target, most);
 }
 
 function checkClub(club: SetClub) {

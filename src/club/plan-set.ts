@@ -41,6 +41,8 @@ export function planSet(
   if (twice) return invalid(`clubs has "${twice.club}" twice; each should stand once.`);
   const problem = checkNumbers([
     [bendLimit ?? 0, { name: "bend limit", unit: "degrees", least: 0 }],
+    [request.tape?.up ?? 0, { name: "tape place", unit: "inches above the club's end", least: 0 }],
+    [request.tape?.most ?? 0, { name: "most tape", unit: "grams, as in tape; 1; 6", least: 0 }],
     [request.ferrule ?? 0, { name: "ferrule", unit: "grams", least: 0 }],
     [request.epoxy ?? 0, { name: "epoxy", unit: "grams", least: 0 }],
   ]);
@@ -54,7 +56,7 @@ export function planSet(
   if (isProblem(targets)) return targets;
   const planned: PlannedClub[] = [];
   for (const [index, club] of clubs.entries()) {
-    const plan = planClub(club, parts[index]!, targets[index]!, bendLimit);
+    const plan = planClub(club, parts[index]!, targets[index]!, bendLimit, request.tape);
     if (isProblem(plan)) return { ...plan, message: `Club ${club.club}: ${plan.message}` };
     planned.push(plan);
   }

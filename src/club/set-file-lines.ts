@@ -129,6 +129,9 @@ export const setFileLines: Readonly<
   "bend limit": line("bend limit", (draft, [degrees]) => {
     draft.bendLimit = degrees;
   }),
+  tape: line("tape", (draft, [up, most = Number.NaN]) => {
+    draft.tape = { up, most };
+  }),
   "balance share": line("balance share", (draft, [balanceShare]) => blank(draft, { balanceShare })),
   "most tip trim": line("most tip trim", (draft, [tip]) => blank(draft, { limits: { tip } })),
   "most butt trim": line("most butt trim", (draft, [butt]) => blank(draft, { limits: { butt } })),

@@ -51,7 +51,7 @@ function line(row: Row): string {
 }
 
 function wholeSet(request: SetRequest): Row[] {
-  const { name, target, shafts, grip, ferrule, epoxy, shaftBlank, tipTrims, bendLimit } = request;
+  const { name, target, shafts, grip, ferrule, epoxy, shaftBlank, tipTrims, bendLimit, tape } = request;
   const limits = shaftBlank?.limits;
   const one = (word: string, value: string | number | undefined): Row[] =>
     value === undefined ? [] : [[word, value]];
@@ -71,6 +71,7 @@ function wholeSet(request: SetRequest): Row[] {
     ...one("most butt trim", limits?.butt),
     ...one("least cut length", limits?.cutLength),
     ...one("bend limit", bendLimit),
+    ...(tape ? [["tape", tape.up, tape.most]] : []),
     ...Object.entries(request.tolerances ?? {}).map(([key, value]): Row => ["tolerance", key, value]),
     ...(request.bin?.length ? [["bin", ...request.bin]] : []),
   ];

@@ -85,6 +85,11 @@ export interface SetRequest {
   readonly epoxy?: number;
   /** Most degrees of bending, in loft or lie, that the heads' maker allows, as entered by the shop. */
   readonly bendLimit?: number;
+  /**
+   * Lead tape that makes up for a head on hand that is too light: how far above the club's end it sits, in inches,
+   * and the most grams of it.
+   */
+  readonly tape?: { readonly up: number; readonly most: number };
   readonly tolerances?: SetTolerances;
   /** Measured raw weights of the shafts at hand, to sort. */
   readonly bin?: readonly number[];

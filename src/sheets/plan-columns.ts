@@ -37,6 +37,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Head needed (g)", format: grams, of: (club) => club.headWeight },
   { heading: "Head on hand (g)", format: grams, of: (_, index, { request }) => request.clubs[index]?.head },
   { heading: "Add to it (g)", format: signedGrams, of: (club) => club.toAdd },
+  { heading: "Lead tape (g)", format: grams, of: (club) => club.tape },
   { heading: "Bend loft (°)", format: signed, of: (club) => club.loftChange },
   { heading: "Bend lie (°)", format: signed, of: (club) => club.lieChange },
   { heading: "Bounce after (°)", format: "0.0#", of: (club) => club.bounce },

@@ -20,6 +20,7 @@ most tip trim; 3
 most butt trim; 4
 least cut length; 34
 bend limit; 2
+tape; 1; 6
 tolerance; length; 0.0625
 tolerance; swingweight; 0.5
 bin; 107.2; 108.9
@@ -44,6 +45,7 @@ describe("readSetFile(text)", () => {
       shaftBlank: { tipKind: "parallel", balanceShare: 0.49, limits: { tip: 3, butt: 4, cutLength: 34 } },
       tipTrims: { tip: 0.5, step: 0.5, reference: "6" },
       bendLimit: 2,
+      tape: { up: 1, most: 6 },
       tolerances: { length: 0.0625, swingweight: 0.5 },
       bin: [107.2, 108.9, 110.4],
     });

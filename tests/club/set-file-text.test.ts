@@ -25,6 +25,7 @@ most tip trim; 3
 most butt trim; 2
 least cut length; 35
 bend limit; 2
+tape; 1; 6
 tolerance; length; 0.0625
 tolerance; swingweight; 0.5
 bin; 107.2; 108.9; 110.4
@@ -40,7 +41,7 @@ describe("a set request as a set file", () => {
   test("keeps every line and every column that a set file knows", () => {
     const full = answer(readSetFile(FULL));
     expect(plain(answer(readSetFile(setFileText(full))))).toEqual(plain(full));
-    for (const line of FULL.split("\n").slice(0, 16)) expect(setFileText(full).split("\n")).toContain(line);
+    for (const line of FULL.split("\n").slice(0, 17)) expect(setFileText(full).split("\n")).toContain(line);
   });
 
   test("keeps the other targets, listed shafts and a name with a semicolon in it", () => {
