@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
+import { planSet } from "../src/club/plan-set.ts";
 import { readSetFile } from "../src/club/read-set.ts";
 import { FUNCTIONS } from "../src/functions/catalogue.ts";
 import { USAGE } from "../src/hosts/file/command-line.ts";
@@ -23,9 +24,10 @@ it("has every function in its tables with the arguments it takes, and no other",
   expect(told.sort()).toEqual(there.sort());
 });
 
-it("shows a set file that can be read as it stands", () => {
+it("shows a set file that can be read and planned as it stands", () => {
   const [, example] = /```text\n([^`]*)```/.exec(readme)!;
-  expect(answer(readSetFile(example!)).clubs.map(({ club }) => club)).toEqual(["6", "7"]);
+  const request = answer(readSetFile(example!));
+  expect(answer(planSet(request)).clubs.map(({ club }) => club)).toEqual(["6", "7"]);
 });
 
 it("names only scripts that there are, and each that a user needs", () => {
