@@ -71,10 +71,10 @@ function atEqualError(model: CoefficientModel): BenchLine {
   };
 }
 
-/** Goes down a ladder of tolerances, 10 to a decade, to the first that keeps every carry within 0.01 yd. */
+/** Goes down a ladder of tolerances, 50 to a decade, to the first that keeps every carry within 0.01 yd. */
 function loosest(carry: Carry, exact: readonly number[]): { tolerance: number; error: number } {
   for (let rung = 0; ; rung += 1) {
-    const tolerance = Number((10 ** (-1 - rung / 10)).toPrecision(3));
+    const tolerance = Number((10 ** (-1 - rung / 50)).toPrecision(3));
     const error = Math.max(...BAG.map((strike, i) => Math.abs(carry(strike, tolerance) - exact[i]!))) / YARD;
     if (error <= 0.01 || tolerance < 1e-11) return { tolerance, error };
   }
