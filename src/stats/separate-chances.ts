@@ -59,19 +59,20 @@ function wholePower(base: number, exponent: number): number {
 
 /** In standard errors: beyond, even Student's t with two degrees of freedom has next to nothing left. */
 const REACH = 40;
+
+/** Standard errors within which all but 1e-16 of the height lies; with many shots Student's t dies away much sooner. */
+function reach({ n }: GroupMean): number {
+  return Math.min(REACH, Math.sqrt((n - 1) * (1e-16 ** (-2 / n) - 1)));
+}
+
 const MOST_POINTS = 1500;
 
 function onGrid(groups: readonly GroupMean[], common: number, among: number, target: number | null) {
   const k = groups.length;
   const errors = groups.map(({ n, sd }) => sd! / Math.sqrt(n));
-  const low = Math.max(
-    common - 6 * among,
-    Math.min(...groups.map(({ mean }, i) => mean - REACH * errors[i]!)),
-  );
-  const high = Math.min(
-    common + 6 * among,
-    Math.max(...groups.map(({ mean }, i) => mean + REACH * errors[i]!)),
-  );
+  const reaches = groups.map((group, i) => reach(group) * errors[i]!);
+  const low = Math.max(common - 6 * among, Math.min(...groups.map(({ mean }, i) => mean - reaches[i]!)));
+  const high = Math.min(common + 6 * among, Math.max(...groups.map(({ mean }, i) => mean + reaches[i]!)));
   const wished = Math.ceil((high - low) / (0.25 * Math.min(among, ...errors))) + 1;
   const points = Math.min(MOST_POINTS, Math.max(40, wished));
   const step = (high - low) / (points - 1);
