@@ -1,5 +1,5 @@
 import type { GoalChances } from "../fitting/chances.ts";
-import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./comparison-charts.ts";
+import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import type { Area } from "./plan.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
 import { GREEN } from "./styles.ts";

@@ -1,7 +1,9 @@
 import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
+import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { headingOf, numberFormat } from "./display-session.ts";
+import { putGroupOutlines } from "./group-outlines.ts";
 import { buildColor, buildMarker } from "./palette.ts";
 import type { Area, AxisPlan, CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
@@ -10,11 +12,6 @@ import type { WorkingsLayout } from "./workings-sheet.ts";
 
 /** Shots beyond these are left out of the picture, though not out of any figure: no eye tells more dots apart. */
 const MOST_SHOTS_DRAWN = 2000;
-
-/** Chart figures stand beside the workings, to the right. */
-export const FIRST_CHART_COLUMN = 16;
-/** Row of the first figure; its heading stands above. */
-export const FIRST_CHART_ROW = 2;
 
 /**
  * Where the shots landed, seen from above: offline across, carry up, a marker for each build. Each build has two
@@ -67,24 +64,30 @@ export function putGroupChart(
     sheet: layout.sheet,
     area: area(FIRST_CHART_ROW, FIRST_CHART_COLUMN + 2 * b + axis, drawn),
   });
+  const outlines = putGroupOutlines(workings, session, comparison, shots, layout);
+  const reach = (key: "offline" | "carry") =>
+    Float64Array.from([...table.values.get(key)!, ...outlines[key]]);
   draft.chart({
     name: "Where the shots landed",
     title: "Where the shots landed",
-    alt: `A dot for each kept shot of ${session.builds.length} builds: offline from left to right, carry upwards.`,
+    alt: `A dot for each kept shot of ${session.builds.length} builds, offline from left to right, carry upwards; around each build an outline that would hold 95 of 100 such shots.`,
     area: where,
     kind: "scatter",
-    x: { ...axisOf(session, "offline"), ...niceLimits(table.values.get("offline")!, true) },
-    y: { ...axisOf(session, "carry"), ...niceLimits(table.values.get("carry")!, false) },
-    series: session.builds.map((build, b) => ({
-      name: build.name,
-      x: at(b, 0),
-      y: at(b, 1),
-      color: buildColor(b),
-      marker: buildMarker(b),
-      markerSize: 8,
-      line: "none" as const,
-      unlisted: false,
-    })),
+    x: { ...axisOf(session, "offline"), ...niceLimits(reach("offline"), true) },
+    y: { ...axisOf(session, "carry"), ...niceLimits(reach("carry"), false) },
+    series: [
+      ...session.builds.map((build, b) => ({
+        name: build.name,
+        x: at(b, 0),
+        y: at(b, 1),
+        color: buildColor(b),
+        marker: buildMarker(b),
+        markerSize: 8,
+        line: "none" as const,
+        unlisted: false,
+      })),
+      ...outlines.series,
+    ],
     legend: true,
   });
   return true;

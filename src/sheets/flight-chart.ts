@@ -1,7 +1,7 @@
 import type { Session } from "../fitting/session.ts";
 import type { SessionFlight } from "../fitting/session-flight.ts";
 import { metricOf } from "../shots/metrics.ts";
-import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./comparison-charts.ts";
+import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { headingOf, numberFormat, showing } from "./display-session.ts";
 import { buildColor } from "./palette.ts";
 import type { Area, SeriesPlan } from "./plan.ts";

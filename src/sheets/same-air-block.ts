@@ -3,7 +3,7 @@ import type { Session } from "../fitting/session.ts";
 import type { SessionFlight } from "../fitting/session-flight.ts";
 import { metricOf } from "../shots/metrics.ts";
 import { cellName, sheetName } from "./a1.ts";
-import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./comparison-charts.ts";
+import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { BEFORE_BUILDS, PER_BUILD } from "./comparison-table.ts";
 import { numberFormat, showing, unitText } from "./display-session.ts";
 import type { CellValue, FormulaCell } from "./plan.ts";
