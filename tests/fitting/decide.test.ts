@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Decision, decide } from "../../src/fitting/decide.ts";
+import { CLEAR, type Decision, decide } from "../../src/fitting/decide.ts";
 import { DEMO_FACTS, DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { GOALS, sessionOf } from "../../src/fitting/session.ts";
 import { verdictWords } from "../../src/fitting/verdict-words.ts";
@@ -21,6 +21,19 @@ describe("decide(session, goal)", () => {
   it.each(overlapping)("never calls three overlapping shots clear: %s", (_, worse, better) => {
     const decision = decided({ A: worse, B: better }) as Decision;
     expect(decision.verdict).not.toBe("clear");
+  });
+
+  // The chance alone would say clear here; one shot of the worse build that reaches in must hold it back.
+  const six = [140, 141, 142, 143, 141, 142];
+  const twelve = [140, 143.5, 141, 144.5, 142, 145.5, 143, 140.5, 144, 141.5, 145, 142.5];
+  const sureButTouching: Record<string, number[]>[] = [
+    { A: [150, 150.2, 157.1], B: [157, 160, 163], C: twelve },
+    { A: [150, 150.5, 156], B: [155.9, 159, 160], C: six, D: six },
+  ];
+  it.each(sureButTouching)("holds a chance beyond 95 in 100 back where three shots overlap: %o", (shots) => {
+    const decision = decided(shots) as Decision;
+    expect(decision.best.chance).toBeGreaterThan(CLEAR);
+    expect(decision.verdict).toBe("leaning");
   });
 
   it("never calls three shots clear that overlap with a third build's", () => {
