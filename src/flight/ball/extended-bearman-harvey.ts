@@ -21,6 +21,9 @@ const PATCHES = interleaved(
   smoothSurface(BEARMAN_HARVEY_TABLE.drag, 0),
   smoothSurface(BEARMAN_HARVEY_TABLE.lift, LIFT_POWER),
 );
+/** The cubics along the table's first and last row, column after column, drag before lift: all that extensions need. */
+const LEAST_EDGE = edgeOf(PATCHES, 0, 0);
+const MOST_EDGE = edgeOf(PATCHES, LAST_ROW, 1);
 
 /** Column to the left of each whole m/s, so that no search is needed: at most one step to the right remains. */
 const COLUMN = Uint8Array.from({ length: Math.ceil(FASTEST) + 1 }, (_, speed) => {
@@ -57,26 +60,32 @@ export const EXTENDED_BEARMAN_HARVEY: CoefficientModel = {
     let column = COLUMN[v | 0]!;
     if (column < WIDTH - 2 && v >= SPEEDS[column + 1]!) column += 1;
     const across = (v - SPEEDS[column]!) * INVERSE_WIDTH[column]!;
-    const place =
-      spin <= LEAST_SPIN ? 0 : spin >= MOST_SPIN ? LAST_ROW + 1 : (spin - LEAST_SPIN) * ROWS_PER_RPM;
-    const row = place >= LAST_ROW ? LAST_ROW : place | 0;
-    const patch = (row * (WIDTH - 1) + column) * 32;
-    point[POINT.drag] = patchAt(PATCHES, patch, place - row, across);
-    point[POINT.lift] = patchAt(PATCHES, patch + 16, place - row, across);
-    if (spin < LEAST_SPIN) point[POINT.lift]! *= (spin / LEAST_SPIN) ** LIFT_POWER;
+    const a2 = across * across;
+    // Written out, a coefficient after the other: a call would put its numbers on the heap wherever it is not inlined.
+    if (spin <= LEAST_SPIN || spin >= MOST_SPIN) {
+      const p = spin <= LEAST_SPIN ? LEAST_EDGE : MOST_EDGE;
+      const at = column * 8;
+      point[POINT.drag] = p[at]! + across * p[at + 1]! + a2 * (p[at + 2]! + across * p[at + 3]!);
+      point[POINT.lift] = p[at + 4]! + across * p[at + 5]! + a2 * (p[at + 6]! + across * p[at + 7]!);
+      if (spin < LEAST_SPIN) point[POINT.lift]! *= (spin / LEAST_SPIN) ** LIFT_POWER;
+      return;
+    }
+    const place = (spin - LEAST_SPIN) * ROWS_PER_RPM;
+    const row = place | 0;
+    const down = place - row;
+    const d2 = down * down;
+    const p = PATCHES;
+    let at = (row * (WIDTH - 1) + column) * 32;
+    for (let of: number = POINT.drag; of <= POINT.lift; of += 1, at += 16) {
+      const r0 = p[at]! + across * p[at + 1]! + a2 * (p[at + 2]! + across * p[at + 3]!);
+      const r1 = p[at + 4]! + across * p[at + 5]! + a2 * (p[at + 6]! + across * p[at + 7]!);
+      const r2 = p[at + 8]! + across * p[at + 9]! + a2 * (p[at + 10]! + across * p[at + 11]!);
+      const r3 = p[at + 12]! + across * p[at + 13]! + a2 * (p[at + 14]! + across * p[at + 15]!);
+      point[of] = r0 + down * r1 + d2 * (r2 + down * r3);
+    }
   },
   measured: BEARMAN_HARVEY.measured,
 };
-
-function patchAt(p: Float64Array, at: number, down: number, across: number): number {
-  const a2 = across * across;
-  const d2 = down * down;
-  const r0 = p[at]! + across * p[at + 1]! + a2 * (p[at + 2]! + across * p[at + 3]!);
-  const r1 = p[at + 4]! + across * p[at + 5]! + a2 * (p[at + 6]! + across * p[at + 7]!);
-  const r2 = p[at + 8]! + across * p[at + 9]! + a2 * (p[at + 10]! + across * p[at + 11]!);
-  const r3 = p[at + 12]! + across * p[at + 13]! + a2 * (p[at + 14]! + across * p[at + 15]!);
-  return r0 + down * r1 + d2 * (r2 + down * r3);
-}
 
 /**
  * The patches of one coefficient. The slopes at the edges are those of what lies beyond: none with speed; with spin,
@@ -100,6 +109,16 @@ function smoothSurface(table: readonly (readonly number[])[], power: number): Fl
     SPINS.flatMap((_, row) => [...splineSlopes(SPEEDS, down.subarray(row * WIDTH, (row + 1) * WIDTH), 0, 0)]),
   );
   return bicubicPatches(SPINS, SPEEDS, { value, across, down, cross });
+}
+
+/** The patches of one row at the height `down` in them, where only the way across is left. */
+function edgeOf(patches: Float64Array, row: number, down: 0 | 1): Float64Array {
+  const first = row * (WIDTH - 1) * 32;
+  return Float64Array.from({ length: (WIDTH - 1) * 8 }, (_, place) => {
+    const at = first + (place >> 2) * 16 + (place & 3);
+    const higher = patches[at + 4]! + patches[at + 8]! + patches[at + 12]!;
+    return patches[at]! + down * higher;
+  });
 }
 
 function interleaved(drag: Float64Array, lift: Float64Array): Float64Array {

@@ -54,16 +54,23 @@ export class StepCurve {
     return this.turningPoint(this.c1 === 0 ? 1e-6 : 0);
   }
 
-  /** Where between `from` and the end it falls through `level`, given that it does. Newton, kept in a bracket. */
+  /**
+   * Where between `from` and the end it falls through `level`, given that it does. Newton, kept in a bracket, begun where a
+   * parabola with its top at `from` would fall through: a landing is not far from one.
+   */
   fallThrough(level: number, from: number): number {
+    const { c0, c1, c2, c3, c4, c5 } = this;
     let low = from;
     let high = 1;
-    let part = 1;
+    const top = this.place(from);
+    const begun = from + (1 - from) * Math.sqrt((top - level) / (top - this.place(1)));
+    let part = begun >= from && begun <= 1 ? begun : 1;
     for (let turn = 0; turn < 80; turn += 1) {
-      const above = this.place(part) - level;
+      const above = c0 + part * (c1 + part * (c2 + part * (c3 + part * (c4 + part * c5)))) - level;
       if (above > 0) low = part;
       else high = part;
-      const next = part - above / (this.h * this.velocity(part));
+      const slope = c1 + part * (2 * c2 + part * (3 * c3 + part * (4 * c4 + part * 5 * c5)));
+      const next = part - above / slope;
       const kept = next > low && next < high ? next : (low + high) / 2;
       if (Math.abs(kept - part) < 1e-8) return kept;
       part = kept;

@@ -81,7 +81,8 @@ export function flyBall(strike: Strike, air: Air, options: FlightOptions = {}): 
     carry: along.place(part),
     offline: across.place(part),
     height: highest(knots),
-    landingAngle: (Math.atan2(-vy, level) * 180) / Math.PI,
+    // Rounding may leave a ball that lands where it starts with a last trace of rise.
+    landingAngle: (Math.atan2(Math.max(0, -vy), level) * 180) / Math.PI,
     time: from + part * (knots.data[(last + 1) * STRIDE]! - from),
     landingSpeed: Math.sqrt(level * level + vy * vy),
     landingSpin: Math.max(0, spinBetween(knots, last, part)),
@@ -126,13 +127,15 @@ function setForces(strike: Strike, air: Air, options: FlightOptions): void {
   const launch = strike.launch * radians;
   const direction = (strike.direction ?? 0) * radians;
   const tilt = (strike.axis ?? 0) * radians;
-  start[0] = strike.speed * Math.cos(launch) * Math.cos(direction);
+  const level = strike.speed * Math.cos(launch);
+  const [straight, aside, upright] = [Math.cos(direction), Math.sin(direction), Math.cos(tilt)];
+  start[0] = level * straight;
   start[1] = strike.speed * Math.sin(launch);
-  start[2] = strike.speed * Math.cos(launch) * Math.sin(direction);
+  start[2] = level * aside;
   start[3] = strike.spin;
-  forces.axisX = -Math.cos(tilt) * Math.sin(direction);
+  forces.axisX = -upright * aside;
   forces.axisY = -Math.sin(tilt);
-  forces.axisZ = Math.cos(tilt) * Math.cos(direction);
+  forces.axisZ = upright * straight;
   forces.model = options.model ?? EXTENDED_BEARMAN_HARVEY;
   forces.gravity = options.gravity ?? GRAVITY;
   forces.slowing = (options.decay ?? SPIN_DECAY) / BALL.radius;

@@ -133,3 +133,10 @@ test("the path for drawing starts at the ball, passes the top and ends at the la
   expect(path[200]!.z).toBeCloseTo(flight.offline, 8);
   expect(Math.max(...path.map((point) => point.y))).toBeCloseTo(flight.height, 2);
 });
+
+test("a ball that hardly leaves the ground lands flat where it starts", () => {
+  const flat = figure(flyBall({ speed: 21.9, launch: 1.4e-210, spin: 0 }, airOfDensity(0.8)));
+  expect(flat.carry).toBeCloseTo(0, 6);
+  expect(flat.landingAngle).toBeGreaterThanOrEqual(0);
+  expect(flat.landingAngle).toBeCloseTo(0, 6);
+});
