@@ -64,7 +64,7 @@ export function comparisonJson(session: Session) {
     weightEffect: { effects: weightEffects(session), warning: WEIGHT_WARNING },
     strikeAdjusted: isProblem(adjusted) ? [] : adjusted,
     normalized: flight.same,
-    calibration: flight.calibration,
+    calibration: flight.calibration && { ...flight.calibration, model: flight.calibration.model.name },
     computed: Object.fromEntries(
       [...(session.computed ?? [])].map(([key, shots]) => [
         key,

@@ -5,7 +5,7 @@ import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import type { Session } from "./session.ts";
 import { sessionAir } from "./session-air.ts";
-import { sessionCalibration } from "./session-calibration.ts";
+import { sessionCalibration, sessionModel } from "./session-calibration.ts";
 import { sessionShots } from "./session-shots.ts";
 
 /** A table with its gaps filled by computed flights, and which figures those are. */
@@ -25,7 +25,7 @@ const IN_SI: Readonly<Record<FilledFigure, number>> = {
 /**
  * Fills missing carry, peak height and landing angle from ball speed, launch and spin in the session's air. The session
  * itself is left as it is: a computed figure never stands in a table without being listed in `computed`. Where the
- * session's own flights settle the calibration, its factors are taken.
+ * session's own flights settle the calibration, the calibrated model is taken.
  */
 export function fillSession(session: Session): FilledSession {
   const known = filledBefore.get(session);
@@ -47,7 +47,7 @@ function fill(session: Session): FilledSession {
   );
   if (shots.length === 0) return { table, computed: new Map(), notes: [] };
   const calibration = sessionCalibration(session);
-  const filled = fillFlight(shots, air, isProblem(calibration) ? {} : { factors: calibration.factors });
+  const filled = fillFlight(shots, air, sessionModel(session));
   const values = new Map(table.values);
   const computed = new Map<MetricKey, Set<number>>();
   let outside = 0;

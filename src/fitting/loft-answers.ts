@@ -9,6 +9,7 @@ import { buildValues } from "./build-values.ts";
 import { meanStrike } from "./mean-flight.ts";
 import type { Session } from "./session.ts";
 import { sessionAir } from "./session-air.ts";
+import { sessionModel } from "./session-calibration.ts";
 
 /** What a loft change does to a build's mean shot, in mph, degrees, rpm, ft and yd, and in words. */
 export interface LoftAnswers {
@@ -41,7 +42,7 @@ export function loftAnswers(session: Session, build: string, delta: number): Out
   if (!strike) return unavailable(`${build} has no kept shot with ball speed, launch angle and spin.`);
   const carries = buildValues(session.table, build, "carry");
   const carry = carries.length === 0 ? Number.NaN : mean(carries) * UNIT_SIZES.yd;
-  const found = loftChange({ strike, carry }, delta, air);
+  const found = loftChange({ strike, carry }, delta, air, sessionModel(session));
   if (isProblem(found)) return found;
   const change = Object.fromEntries(
     TOLD.map(([key, size]) => {

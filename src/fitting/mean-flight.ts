@@ -7,6 +7,7 @@ import type { MetricKey } from "../shots/metrics.ts";
 import { buildValues } from "./build-values.ts";
 import type { Session } from "./session.ts";
 import { type SessionAir, sessionAir } from "./session-air.ts";
+import { sessionModel } from "./session-calibration.ts";
 import { sessionShots } from "./session-shots.ts";
 
 /** A build's mean flight seen from the side. */
@@ -54,5 +55,5 @@ export function meanFlight(session: Session, build: string, points = 31): Outcom
 function pathOf(session: Session, build: string, air: SessionAir, points: number) {
   const strike = meanStrike(session, build);
   if (!strike) return unavailable(`${build} has no kept shot with ball speed, launch angle and spin.`);
-  return flightPath(strike, air, {}, points);
+  return flightPath(strike, air, sessionModel(session), points);
 }

@@ -2,10 +2,11 @@ import { normalizeTable } from "../flight/uses/normalize-table.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { Session } from "./session.ts";
 import { sessionAir } from "./session-air.ts";
+import { sessionModel } from "./session-calibration.ts";
 import { sessionShot } from "./session-shots.ts";
 
 /**
- * The carry of every shot at standard sea-level air, yards; NaN where a shot has no carry or cannot be flown. Works in
+ * The carry of every shot at standard sea-level air, yards, by the calibrated model where the session has one; NaN where a shot has no carry or cannot be flown. Works in
  * slices: after each the share done is told and the page gets its turn, so that a table of 100,000 shots leaves the
  * pane alive. Stops early, with nothing, once `goOn` answers false.
  */
@@ -23,6 +24,7 @@ export async function normalizeSession(
     carry: table.values.get("carry") ?? nothing,
     strike: (index) => sessionShot(table, index)?.strike ?? UNKNOWN,
     air,
+    options: sessionModel(session),
   });
   for (;;) {
     const turn = work.next();

@@ -1,5 +1,6 @@
 import { mean, median } from "simple-statistics";
 import { UNIT_SIZES } from "../flight/cells/unit-sizes.ts";
+import type { FlightOptions } from "../flight/trajectory/fly-ball.ts";
 import { atClubSpeed, carryOfChanged } from "../flight/uses/at-club-speed.ts";
 import { REFERENCE_AIR } from "../flight/uses/normalize-carry.ts";
 import { usualSmash } from "../flight/uses/strike-adjusted-carry.ts";
@@ -8,6 +9,7 @@ import { buildValues } from "./build-values.ts";
 import { fillSession } from "./fill-session.ts";
 import type { Session } from "./session.ts";
 import { type SessionAir, sessionAir } from "./session-air.ts";
+import { sessionModel } from "./session-calibration.ts";
 import { type FlownShot, sessionShots } from "./session-shots.ts";
 
 /** A build's mean carry as it was, and with one difference after the other between builds taken out. Yards. */
@@ -35,8 +37,8 @@ const MOST_FLOWN = 300;
 
 /**
  * Each build's mean carry in the same air, then also at one club speed, then also with the usual strike. Each step is
- * the measured mean times the ratio of two sums of computed carries, by the plain model (`sessionCalibration` says why),
- * so that a model that flies all balls too far corrects as well as a perfect one. Builds that cannot be flown are left
+ * the measured mean times the ratio of two sums of computed carries, by the model calibrated to the session where its
+ * flights settle that, so that what bias remains cancels. Builds that cannot be flown are left
  * out: they need ball speed, launch angle and spin.
  *
  * "Same speed" takes smash factor and spin loft as they were; "usual strike" takes launch and spin as they were. A build
@@ -51,6 +53,7 @@ export function sameConditions(session: Session): Outcome<SameConditions[]> {
   const known = speeds.filter((speed) => speed > 0);
   const clubSpeed = known.length === 0 ? null : median(known);
   const smash = usualSmash(byBuild.flat());
+  const model = sessionModel(session);
   return session.builds.flatMap(({ name }, place) => {
     const flown = evenly(byBuild[place]!).filter((shot) => (shot.carry ?? Number.NaN) > 1);
     if (flown.length === 0) return [];
@@ -60,15 +63,15 @@ export function sameConditions(session: Session): Outcome<SameConditions[]> {
       const ratio = ratioOver(flown, figure);
       return ratio === null ? null : own * ratio;
     };
-    const sameAir = scaled((shot) => changed(shot, shot.strike, air));
+    const sameAir = scaled((shot) => changed(shot, shot.strike, air, model));
     if (sameAir === null) return [];
     return {
       build: name,
       metric: "carry" as const,
       measured: measured.length === 0 ? null : own,
       sameAir,
-      sameAirSameSpeed: scaled((shot) => atSpeed(shot, clubSpeed, air)?.carry),
-      strikeAdjusted: scaled((shot) => withUsualStrike(shot, clubSpeed, smash, air)),
+      sameAirSameSpeed: scaled((shot) => atSpeed(shot, clubSpeed, air, model)?.carry),
+      strikeAdjusted: scaled((shot) => withUsualStrike(shot, clubSpeed, smash, air, model)),
       clubSpeed: clubSpeed === null ? null : clubSpeed / UNIT_SIZES.mph,
       shots: flown.length,
       computed: flown.filter(({ index }) => computed.get("carry")?.has(index)).length,
@@ -76,14 +79,19 @@ export function sameConditions(session: Session): Outcome<SameConditions[]> {
   });
 }
 
-function changed(shot: FlownShot, strike: FlownShot["strike"], air: SessionAir): number | undefined {
-  const answer = carryOfChanged(shot, strike, air, {}, REFERENCE_AIR);
+function changed(
+  shot: FlownShot,
+  strike: FlownShot["strike"],
+  air: SessionAir,
+  model: FlightOptions,
+): number | undefined {
+  const answer = carryOfChanged(shot, strike, air, model, REFERENCE_AIR);
   return isProblem(answer) ? undefined : answer.carry;
 }
 
-function atSpeed(shot: FlownShot, clubSpeed: number | null, air: SessionAir) {
+function atSpeed(shot: FlownShot, clubSpeed: number | null, air: SessionAir, model: FlightOptions) {
   if (clubSpeed === null) return undefined;
-  const answer = atClubSpeed(shot, clubSpeed, air, {}, REFERENCE_AIR);
+  const answer = atClubSpeed(shot, clubSpeed, air, model, REFERENCE_AIR);
   return isProblem(answer) ? undefined : answer;
 }
 
@@ -92,10 +100,11 @@ function withUsualStrike(
   clubSpeed: number | null,
   smash: Outcome<number>,
   air: SessionAir,
+  model: FlightOptions,
 ): number | undefined {
-  const swung = atSpeed(shot, clubSpeed, air);
+  const swung = atSpeed(shot, clubSpeed, air, model);
   if (!swung || clubSpeed === null || isProblem(smash)) return undefined;
-  return changed(shot, { ...swung.strike, speed: clubSpeed * smash }, air);
+  return changed(shot, { ...swung.strike, speed: clubSpeed * smash }, air, model);
 }
 
 /** Sum of a figure over the sum of the carries, of the shots that have it; null where fewer than half of them do. */

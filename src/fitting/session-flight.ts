@@ -1,4 +1,4 @@
-import type { Calibration } from "../flight/calibration/calibrate.ts";
+import type { ModelCalibration } from "../flight/calibration/calibrate-models.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { fillSession } from "./fill-session.ts";
 import { type BuildHolding, greenWords } from "./green-words.ts";
@@ -14,7 +14,7 @@ export interface SessionFlight {
   readonly density: number | null;
   readonly airStated: boolean;
   /** Null where the session's flights do not settle it. */
-  readonly calibration: Calibration | null;
+  readonly calibration: ModelCalibration | null;
   /** In the order of the builds; those that cannot be flown are left out. */
   readonly same: readonly SameConditions[];
   readonly flights: readonly MeanFlight[];

@@ -147,7 +147,7 @@ function airWords({ airStated, density, calibration }: SessionFlight): string[] 
       `${factor >= 1 ? "+" : "-"}${Math.abs(100 * (factor - 1)).toFixed(1)} %`;
     const { drag, lift } = calibration;
     words.push(
-      `The flights of this bay differ from the model by ${share(drag.value)} drag (${share(drag.low)} to ${share(drag.high)}) and ${share(lift.value)} lift (${share(lift.low)} to ${share(lift.high)}); corrections are ratios, so that this cancels.`,
+      `The flights of this bay differ from the flight model (${calibration.model.name}) by ${share(drag.value)} drag (${share(drag.low)} to ${share(drag.high)}) and ${share(lift.value)} lift (${share(lift.low)} to ${share(lift.high)}); corrections are ratios, so that this cancels.`,
     );
   }
   return words;

@@ -1,16 +1,14 @@
 import { setImmediate } from "node:timers/promises";
 import { airOfDensity } from "../../src/flight/air/air.ts";
-import { airAt } from "../../src/flight/air/air-at.ts";
 import { BEARMAN_HARVEY } from "../../src/flight/ball/bearman-harvey.ts";
 import type { CoefficientModel } from "../../src/flight/ball/coefficient-model.ts";
 import { EXTENDED_BEARMAN_HARVEY } from "../../src/flight/ball/extended-bearman-harvey.ts";
 import { SMITS_SMITH } from "../../src/flight/ball/smits-smith.ts";
-import { calibrate } from "../../src/flight/calibration/calibrate.ts";
-import { type FlightOptions, flyBall, TOLERANCE } from "../../src/flight/trajectory/fly-ball.ts";
+import { flyBall, TOLERANCE } from "../../src/flight/trajectory/fly-ball.ts";
 import type { Strike } from "../../src/flight/trajectory/strike.ts";
-import { normalizeCarry, REFERENCE_AIR } from "../../src/flight/uses/normalize-carry.ts";
 import { normalizeTable } from "../../src/flight/uses/normalize-table.ts";
 import { isProblem, type Outcome } from "../../src/outcome/problem.ts";
+import { corrections } from "./corrections.ts";
 import { flyByOdex } from "./flight-by-odex.ts";
 import type { BenchLine } from "./run.ts";
 
@@ -31,13 +29,7 @@ export async function* bench(): AsyncGenerator<BenchLine> {
   for (const model of [EXTENDED_BEARMAN_HARVEY, SMITS_SMITH, BEARMAN_HARVEY]) yield atEqualError(model);
   yield halving();
   yield await normalizedTable();
-  for (const [truth, model] of [
-    [SMITS_SMITH, EXTENDED_BEARMAN_HARVEY],
-    [EXTENDED_BEARMAN_HARVEY, SMITS_SMITH],
-  ] as const) {
-    yield thinToThick(truth, model, false);
-    yield thinToThick(truth, model, true);
-  }
+  yield* corrections();
 }
 
 /** Trajectories a second, each solver at the loosest tolerance that keeps all carries within 0.01 yd. */
@@ -135,44 +127,6 @@ async function normalizedTable(): Promise<BenchLine> {
     longestHoldMs: rounded(longest, 1),
     goal: 100,
     met: longest < 100 && reports >= 100,
-  };
-}
-
-/** A 150 yd iron from 1,600 m to sea level, corrected by a model that is not the one that flew it. */
-function thinToThick(truth: CoefficientModel, model: CoefficientModel, calibrated: boolean): BenchLine {
-  const thin = sure(airAt(1600));
-  const speed = truth === SMITS_SMITH ? 45 : 49;
-  const shots = Array.from({ length: 24 }, (_, i) => {
-    const strike = {
-      speed: speed + Math.sin(i * 5),
-      launch: 18 + Math.cos(i * 2),
-      spin: 6500 + 300 * Math.sin(i * 3),
-    };
-    const { carry, height, landingAngle } = sure(flyBall(strike, thin, { model: truth }));
-    return {
-      strike,
-      carry,
-      height,
-      landingAngle,
-      thick: sure(flyBall(strike, REFERENCE_AIR, { model: truth })).carry,
-    };
-  });
-  const plain: FlightOptions = { model };
-  const options = calibrated ? { model, factors: sure(calibrate(shots, thin, plain)).factors } : plain;
-  const errors = shots.map(
-    ({ strike, carry, thick }) =>
-      (sure(normalizeCarry(carry, strike, thin, REFERENCE_AIR, options)) - thick) / YARD,
-  );
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const worst = Math.max(...errors.map(Math.abs));
-  return {
-    name: `1,600 m to sea level, truth ${truth.name}, by ${model.name}${calibrated ? ", calibrated" : ""}`,
-    carryYd: rounded(mean(shots.map((shot) => shot.thick / YARD)), 1),
-    uncorrectedYd: rounded(mean(shots.map((shot) => (shot.carry - shot.thick) / YARD)), 1),
-    meanErrorYd: rounded(mean(errors), 2),
-    worstErrorYd: rounded(worst, 2),
-    goal: 1,
-    met: worst < 1,
   };
 }
 

@@ -12,11 +12,12 @@ export const REFERENCE_AIR: Air = airOfDensity(SEA_LEVEL_DENSITY);
  * The carry the same strike would have in reference air: the measured carry times the ratio of the computed carries in
  * the two airs. Same unit as the carry. What temperature does to the ball itself is not in here.
  *
- * Against flights of Smits and Smith (1994), a 150 yd iron from 1,600 m to sea level, the ratio errs by up to 0.6 yd. With
- * the factors of a calibration it errs by up to 2.2 yd: they fit the thin air but not how drag goes with Reynolds number,
- * so that the plain ratio is the better correction there.
+ * How much it errs depends on the ball more than on the club: from 1,600 m to sea level, for four published or derived
+ * truths and driver to wedge, the worst shots err by 2.5 yd (root mean square) by the plain model and by 1.5 yd by one
+ * calibrated to the session
+ * (`calibrateModels`); `npm run bench -- flight` prints each.
  *
- * @param options wind and ground of the session; factors of a calibration are taken, see above
+ * @param options wind and ground of the session; model and factors of a calibration
  */
 export function normalizeCarry(
   carry: number,
