@@ -1,7 +1,7 @@
 import type { Outcome } from "../outcome/problem.ts";
 import type { Taken } from "../sheets/free-names.ts";
 import type { WorkbookPlan } from "../sheets/plan.ts";
-import type { TableCells, TableChange } from "../sheets/table-change.ts";
+import type { RowsSought, TableCells, TableChange } from "../sheets/table-change.ts";
 
 /**
  * Who carries a sheet plan out: the spreadsheet (`excel/`), the page with the open grid (`workbench/`) or a file
@@ -20,8 +20,12 @@ export interface Host {
   tables(): Promise<Outcome<readonly string[]>>;
   /** A table with its headings as tab-separated text; without a name all that is used on the sheet in front. */
   tableText(name?: string): Promise<Outcome<string>>;
-  /** A table as values, only some of its columns where asked; null where there is no table of that name. */
-  tableCells(name: string, only?: readonly string[]): Promise<Outcome<TableCells | null>>;
+  /** A table as values, only some of its columns and rows where asked; null where there is no table of that name. */
+  tableCells(
+    name: string,
+    only?: readonly string[],
+    sought?: RowsSought,
+  ): Promise<Outcome<TableCells | null>>;
   /** Changes tables and adds the sheets of a plan, where there is one: all of it, or the workbook is as it was. */
   changeTables(
     changes: readonly TableChange[],

@@ -1,6 +1,7 @@
+import { headingKey } from "../sheets/heading-key.ts";
 import type { Cell, Table } from "./cell.ts";
 import { LEDGER, SCHEMA_VERSION } from "./schema.ts";
-import { columnsByHeading, headingKey } from "./table-rows.ts";
+import { columnsByHeading } from "./table-rows.ts";
 
 /** A table in today's form, and what had to be done to it. */
 export interface BroughtForward {

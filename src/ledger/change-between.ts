@@ -1,8 +1,9 @@
+import { headingKey } from "../sheets/heading-key.ts";
 import type { TableChange } from "../sheets/table-change.ts";
 import type { Cell, Table } from "./cell.ts";
 import { columnFormat } from "./column-format.ts";
 import { LEDGER, type Schema } from "./schema.ts";
-import { columnsByHeading, headingKey } from "./table-rows.ts";
+import { columnsByHeading } from "./table-rows.ts";
 
 /** What turns a table into another one whose first rows and columns are those of the first, in their order. */
 export function changeBetween(before: Table, after: Table, schema: Schema = LEDGER): TableChange {

@@ -1,5 +1,6 @@
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { freeSheetName, type Taken } from "../sheets/free-names.ts";
+import { headingKey } from "../sheets/heading-key.ts";
 import type { SheetPlan, WorkbookPlan } from "../sheets/plan.ts";
 import { isIdle, type TableChange } from "../sheets/table-change.ts";
 import { bringForward } from "./bring-forward.ts";
@@ -7,7 +8,6 @@ import type { Row, Table } from "./cell.ts";
 import { changeBetween } from "./change-between.ts";
 import { mergeRows } from "./merge-rows.ts";
 import { LEDGER, type Schema, SHOTS } from "./schema.ts";
-import { headingKey } from "./table-rows.ts";
 import { tableSheet } from "./table-sheet.ts";
 
 /** What is to happen to a workbook so that it keeps these rows, and what that comes to. */

@@ -1,9 +1,10 @@
 import Papa from "papaparse";
 import { invalid, type Outcome } from "../outcome/problem.ts";
+import { headingKey } from "../sheets/heading-key.ts";
 import { bringForward } from "./bring-forward.ts";
 import type { Cell, Row, Table } from "./cell.ts";
 import { LEDGER, type Schema } from "./schema.ts";
-import { columnsByHeading, headingKey, typed } from "./table-rows.ts";
+import { columnsByHeading, typed } from "./table-rows.ts";
 
 /**
  * Rows as comma-separated text under the headings of the schema: full figures with decimal points, days as

@@ -1,9 +1,10 @@
+import { headingKey } from "../sheets/heading-key.ts";
 import type { TableChange } from "../sheets/table-change.ts";
 import { changedTable } from "../sheets/table-change.ts";
 import type { Cell, Row, Table } from "./cell.ts";
 import { columnFormat } from "./column-format.ts";
 import type { Schema } from "./schema.ts";
-import { cellsOf, columnsByHeading, headingKey, typed } from "./table-rows.ts";
+import { cellsOf, columnsByHeading, typed } from "./table-rows.ts";
 
 /** What appending came to. */
 export interface Merged {

@@ -1,8 +1,8 @@
+import { headingKey } from "../sheets/heading-key.ts";
 import type { TableChange } from "../sheets/table-change.ts";
 import type { Table } from "./cell.ts";
 import { playerKey } from "./player-key.ts";
 import { LEDGER, type Schema, SHOTS } from "./schema.ts";
-import { headingKey } from "./table-rows.ts";
 
 /** What takes a player out of the ledger and the archive. */
 export interface Removal {

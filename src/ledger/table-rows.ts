@@ -1,3 +1,4 @@
+import { headingKey } from "../sheets/heading-key.ts";
 import type { Cell, Row, Table } from "./cell.ts";
 import { dayNumber, dayOfNumber } from "./day.ts";
 import type { Column, Schema } from "./schema.ts";
@@ -45,6 +46,3 @@ export function typed(cell: Cell, { type }: Column): Cell {
 export function columnsByHeading(schema: Schema): Map<string, Column> {
   return new Map(schema.columns.map((column) => [headingKey(column.heading), column]));
 }
-
-/** Headings count as the same whatever their case and blanks. */
-export const headingKey = (heading: string) => heading.trim().replace(/\s+/g, " ").toLowerCase();

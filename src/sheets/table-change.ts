@@ -8,6 +8,15 @@ export interface TableCells {
 }
 
 /**
+ * Rows that are looked for by what stands under one heading: the first one with each of the texts. All others come back
+ * as empty lists, so that a long table keeps its count without being read.
+ */
+export interface RowsSought {
+  readonly heading: string;
+  readonly texts: readonly string[];
+}
+
+/**
  * What is to become of a native table, as pure data: columns at its right, cells of some rows, rows that go, rows at
  * its end. Rows count from 0 below the headings, before anything changes. Carried out whole or not at all.
  */

@@ -4,7 +4,7 @@ import { type RangeObject, range, rangeAt, ranges } from "./range.ts";
 import { invalidArgument, itemAlreadyExists, itemNotFound, ServiceError } from "./service-error.ts";
 import { isNameTaken, tables } from "./tables.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
-import type { HeldWorkbook } from "./workbook.ts";
+import { cellKey, type HeldWorkbook } from "./workbook.ts";
 import { worksheets } from "./worksheet.ts";
 
 /** `Excel.Workbook`: the object that every path of a batch begins at. */
@@ -25,6 +25,7 @@ export function root(workbook: HeldWorkbook, references: Map<string, WireObject>
       Settings: () => settings(workbook),
       Comments: () => comments(workbook),
       Application: application,
+      Functions: functions,
     },
     methods: {
       _RemoveReference: (id: string) => void references.delete(id),
@@ -42,6 +43,36 @@ export function root(workbook: HeldWorkbook, references: Map<string, WireObject>
           kept: true,
           scalars: { AreaCount: readOnly(() => areas.length) },
           children: { Areas: () => ranges(workbook, sheet, areas) },
+        };
+      },
+    },
+  };
+}
+
+/** `Excel.Functions`, of which only MATCH for an equal text is asked for: it stands for any letters by ? and *. */
+function functions(): WireObject {
+  return {
+    type: "Functions",
+    methods: {
+      Match: (sought: string, { sheet, area }: RangeObject, kind: number) => {
+        if (kind !== 0 || area.columns !== 1) throw invalidArgument("a MATCH that this host does not know");
+        const pattern = sought.replace(/~?[\s\S]/g, (one) =>
+          one === "*" ? ".*" : one === "?" ? "." : one.at(-1)!.replace(/[\\^$.*+?()[\]{}|/]/, "\\$&"),
+        );
+        const like = new RegExp(`^${pattern}$`, "is");
+        let place = 1;
+        while (place <= area.rows) {
+          const value = sheet.cells.get(cellKey(area.row + place - 1, area.column))?.value;
+          if (typeof value === "string" && like.test(value)) break;
+          place++;
+        }
+        const found = place <= area.rows;
+        return {
+          type: "FunctionResult",
+          scalars: {
+            Value: readOnly(() => (found ? place : null)),
+            Error: readOnly(() => (found ? null : "#N/A")),
+          },
         };
       },
     },

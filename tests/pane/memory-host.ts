@@ -30,7 +30,13 @@ export function memoryHost(): Host & {
     selection: async () => "Build\tCarry\nA\t150\nB\t160",
     tables: async () => ["Fittings"],
     tableText: async (name) => `Build\tCarry\n${name ?? "Sheet"}\t150\nB\t160`,
-    tableCells: async (name) => held.get(name) ?? null,
+    tableCells: async (name, _, sought) => {
+      const table = held.get(name);
+      if (!table || !sought) return table ?? null;
+      const by = table.headings.indexOf(sought.heading);
+      const left = new Set(sought.texts);
+      return { ...table, rows: table.rows.map((row) => (left.delete(String(row[by])) ? row : [])) };
+    },
     async changeTables(changes, create) {
       for (const change of changes) {
         const table = held.get(change.table);

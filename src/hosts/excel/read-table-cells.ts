@@ -1,12 +1,18 @@
 import type { Outcome } from "../../outcome/problem.ts";
-import type { TableCell, TableCells } from "../../sheets/table-change.ts";
+import { headingKey } from "../../sheets/heading-key.ts";
+import type { RowsSought, TableCell, TableCells } from "../../sheets/table-change.ts";
+import { findRows } from "./find-rows.ts";
 import { runExcel } from "./run-excel.ts";
 
 /** The service hands out 5 MB at once; so many values stay well below. */
 const CELLS_AT_ONCE = 100_000;
 
-/** A table's values, of all its columns or only of those named; null where there is no such table. */
-export function readTableCells(name: string, only?: readonly string[]): Promise<Outcome<TableCells | null>> {
+/** A table's values, of all its columns and rows or only of those asked for; null where there is no such table. */
+export function readTableCells(
+  name: string,
+  only?: readonly string[],
+  sought?: RowsSought,
+): Promise<Outcome<TableCells | null>> {
   return runExcel<TableCells | null>(async (context) => {
     const table = context.workbook.tables.getItemOrNullObject(name);
     const whole = table.getRange();
@@ -16,23 +22,26 @@ export function readTableCells(name: string, only?: readonly string[]): Promise<
     await context.sync();
     if (table.isNullObject) return null;
     const headings = header.values[0]!.map(String);
-    const rows = Array.from({ length: whole.rowCount - 1 }, () =>
-      new Array<TableCell>(headings.length).fill(null),
-    );
-    for (const [from, width] of runsOf(headings, only)) {
-      await readColumns(context, whole, rows, from, width);
+    const count = whole.rowCount - 1;
+    const blank = () => new Array<TableCell>(headings.length).fill(null);
+    const columns = runsOf(headings, only);
+    if (!sought) {
+      const rows = Array.from({ length: count }, blank);
+      await readPieces(context, whole, rows, [[0, count]], columns);
+      return { headings, rows };
     }
+    const rows = new Array<TableCell[]>(count).fill([]);
+    const places = await findRows(context, whole, headings, sought);
+    for (const place of places) rows[place] = blank();
+    await readPieces(context, whole, rows, neighbours(places), columns);
     return { headings, rows };
   });
 }
 
-/** Neighbouring columns that are asked for, as where they start and how many they are. */
-function runsOf(headings: readonly string[], only?: readonly string[]): [number, number][] {
-  if (!only) return [[0, headings.length]];
-  const wanted = new Set(only.map((heading) => heading.toLowerCase()));
+/** Places, rising, as runs: where each starts and how many it is of. */
+function neighbours(places: readonly number[]): [number, number][] {
   const runs: [number, number][] = [];
-  for (const [place, heading] of headings.entries()) {
-    if (!wanted.has(heading.toLowerCase())) continue;
+  for (const place of places) {
     const last = runs.at(-1);
     if (last && last[0] + last[1] === place) last[1]++;
     else runs.push([place, 1]);
@@ -40,21 +49,44 @@ function runsOf(headings: readonly string[], only?: readonly string[]): [number,
   return runs;
 }
 
-async function readColumns(
+/** Columns that are asked for, as runs. */
+function runsOf(headings: readonly string[], only?: readonly string[]): [number, number][] {
+  if (!only) return [[0, headings.length]];
+  const wanted = new Set(only.map(headingKey));
+  return neighbours([...headings.keys()].filter((place) => wanted.has(headingKey(headings[place]!))));
+}
+
+/** Reads runs of rows in runs of columns, in as many requests as the size of an answer asks for. */
+async function readPieces(
   context: Excel.RequestContext,
   whole: Excel.Range,
   rows: TableCell[][],
-  from: number,
-  width: number,
+  downwards: readonly [number, number][],
+  across: readonly [number, number][],
 ): Promise<void> {
-  const most = Math.max(1, Math.floor(CELLS_AT_ONCE / width));
-  for (let row = 0; row < rows.length; row += most) {
-    const count = Math.min(most, rows.length - row);
-    const piece = whole.getCell(row + 1, from).getResizedRange(count - 1, width - 1);
-    piece.load("values");
+  let waiting: { row: number; column: number; range: Excel.Range }[] = [];
+  let cells = 0;
+  const fetch = async () => {
     await context.sync();
-    for (const [r, values] of piece.values.entries()) {
-      for (const [c, value] of values.entries()) rows[row + r]![from + c] = value === "" ? null : value;
+    for (const { row, column, range } of waiting) {
+      for (const [r, values] of range.values.entries())
+        for (const [c, value] of values.entries()) rows[row + r]![column + c] = value === "" ? null : value;
+    }
+    waiting = [];
+    cells = 0;
+  };
+  for (const [column, width] of across) {
+    const most = Math.max(1, Math.floor(CELLS_AT_ONCE / width));
+    for (const [start, length] of downwards) {
+      for (let row = start; row < start + length; row += most) {
+        const count = Math.min(most, start + length - row);
+        if (cells > 0 && cells + count * width > CELLS_AT_ONCE) await fetch();
+        const range = whole.getCell(row + 1, column).getResizedRange(count - 1, width - 1);
+        range.load("values");
+        waiting.push({ row, column, range });
+        cells += count * width;
+      }
     }
   }
+  if (waiting.length > 0) await fetch();
 }

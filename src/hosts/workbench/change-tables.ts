@@ -1,19 +1,20 @@
-import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
-import { SetRangeValuesMutation } from "@univerjs/preset-sheets-core";
+import { CellValueType, type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core";
+import { SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation } from "@univerjs/preset-sheets-core";
 import { invalid, isProblem, type Outcome, type Problem, unavailable } from "../../outcome/problem.ts";
 import type { Area, WorkbookPlan } from "../../sheets/plan.ts";
 import { isAsExpected, isIdle, type TableCell, type TableChange } from "../../sheets/table-change.ts";
 import type { Run, Written } from "../host.ts";
 import type { Grid, Sheet, Workbook } from "./grid.ts";
+import { type Cells, cellsStep, type GridStep, tableStep, takeStep } from "./grid-step.ts";
 import { readCells } from "./read-cells.ts";
 import type { Memory } from "./remembered.ts";
-import { resizeTable } from "./resize-table.ts";
 import { tableOf } from "./table-cells.ts";
 import { writePlan } from "./write-plan.ts";
 
-type Cells = Record<number, Record<number, Nullable<ICellData>>>;
-
-/** Changes tables in the grid, then adds the plan's sheets; where any step fails, what stood before is put back. */
+/**
+ * Changes tables in the grid, then adds the plan's sheets; where any step fails, what stood before is put back. What
+ * became of the tables is one step on the grid's list of what can be undone.
+ */
 export async function changeTables(
   grid: Grid,
   workbook: Workbook,
@@ -30,18 +31,18 @@ export async function changeTables(
   }
   const done: Planned[] = [];
   const takeBack = async () => {
-    for (const one of done.reverse()) {
-      await put(grid, workbook, one.sheet, one.before);
-      await resizeTable(grid, workbook, one.table, one.area);
-    }
+    for (const { back } of done.reverse()) for (const step of back) await takeStep(grid, step);
   };
   try {
     for (const one of work) {
       run.signal?.throwIfAborted();
       done.push(one);
-      makeRoom(one);
-      await put(grid, workbook, one.sheet, one.after);
-      await resizeTable(grid, workbook, one.table, one.grown);
+      await makeRoom(grid, one);
+      for (const step of one.forth) await takeStep(grid, step);
+      const { rows, columns } = tableOf(workbook, one.table)?.area ?? {};
+      if (rows !== one.grown.rows || columns !== one.grown.columns) {
+        throw new Error(`the grid did not let the table ${one.table} grow`);
+      }
       run.progress?.(done.length / (work.length + 1));
     }
   } catch (error) {
@@ -50,26 +51,38 @@ export async function changeTables(
     const why = error instanceof Error ? error.message : String(error);
     return unavailable(`The page could not change the tables, and put back what it had begun: ${why}`);
   }
-  if (!create) return { sheets: [], notes: [] };
-  const written = await writePlan(grid, workbook, memory, create, run);
+  const written: Outcome<Written> = create
+    ? await writePlan(grid, workbook, memory, create, run)
+    : { sheets: [], notes: [] };
   if (isProblem(written)) await takeBack();
+  else if (done.length > 0) rememberUndo(workbook, done);
   return written;
 }
 
-/** A change as cells to write, those to put back, and where the table ends afterwards. */
+function rememberUndo(workbook: Workbook, done: readonly Planned[]): void {
+  done[0]!.sheet
+    .getInject()
+    .get(IUndoRedoService)
+    .pushUndoRedo({
+      unitID: workbook.getId(),
+      undoMutations: [...done].reverse().flatMap(({ back }) => back),
+      redoMutations: done.flatMap(({ forth }) => forth),
+    });
+}
+
+/** A change as steps to take, steps that take them back, and where the table ends afterwards. */
 interface Planned {
   readonly table: string;
   readonly sheet: Sheet;
-  readonly area: Area;
   readonly grown: Area;
-  readonly after: Cells;
-  readonly before: Cells;
+  readonly forth: readonly GridStep[];
+  readonly back: readonly GridStep[];
 }
 
 function planOf(workbook: Workbook, change: TableChange): Planned | Problem {
   const found = tableOf(workbook, change.table);
   if (!found) return unavailable(`There is no table "${change.table}" any more.`);
-  const { sheet, area } = found;
+  const { id, sheet, area } = found;
   const headings = readCells(sheet, { ...area, rows: 1 })[0]!.map((cell) => String(cell ?? ""));
   if (!isAsExpected(change, headings, area.rows - 1)) {
     return invalid(
@@ -137,7 +150,12 @@ function planOf(workbook: Workbook, change: TableChange): Planned | Problem {
   if (inTheWay) {
     return invalid(`Something stands where the table "${change.table}" has to grow; move it and try again.`);
   }
-  return { table: change.table, sheet, area, grown, after, before };
+  const sized = grown.rows !== area.rows || grown.columns !== area.columns;
+  const steps = (cells: Cells, end: Area) => [
+    cellsStep(sheet, cells),
+    ...(sized ? [tableStep(sheet, id, end)] : []),
+  ];
+  return { table: change.table, sheet, grown, forth: steps(after, grown), back: steps(before, area) };
 }
 
 /** All of a cell, so that putting it back leaves nothing of what was written over it. */
@@ -171,21 +189,18 @@ function obstacle(sheet: Sheet, area: Area, grown: Area): boolean {
   return false;
 }
 
-/** Rows and columns enough for the table, and some to type in. */
-function makeRoom({ sheet, grown }: Planned): void {
+/** Rows and columns enough for the table, and some to type in; they stay when the change is undone. */
+async function makeRoom(grid: Grid, { sheet, grown }: Planned): Promise<void> {
+  const place = { unitId: sheet.getWorkbook().getUnitId(), subUnitId: sheet.getSheetId() };
   const rows = grown.row + grown.rows + 60;
   const columns = grown.column + grown.columns + 4;
   // Adding rows to a long sheet takes the grid long, so it gets room for many sessions at once.
-  if (sheet.getMaxRows() < rows) sheet.setRowCount(rows + Math.ceil(rows / 50));
-  if (sheet.getMaxColumns() < columns) sheet.setColumnCount(columns);
-}
-
-/** All cells in one step, with no undo of their own. */
-async function put(grid: Grid, workbook: Workbook, sheet: Sheet, cellValue: Cells): Promise<void> {
-  const done = await grid.executeCommand(SetRangeValuesMutation.id, {
-    unitId: workbook.getId(),
-    subUnitId: sheet.getSheetId(),
-    cellValue,
-  });
-  if (!done) throw new Error("the grid refused the cells");
+  const rowCount = rows + Math.ceil(rows / 50);
+  if (sheet.getMaxRows() < rows)
+    await takeStep(grid, { id: SetWorksheetRowCountMutation.id, params: { ...place, rowCount } });
+  if (sheet.getMaxColumns() < columns)
+    await takeStep(grid, {
+      id: SetWorksheetColumnCountMutation.id,
+      params: { ...place, columnCount: columns },
+    });
 }

@@ -20,7 +20,7 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
     selection: async () => selectedText(workbook),
     tables: async () => workbook.getTableList().map(({ name }) => name),
     tableText: async (name) => tableText(workbook, name),
-    tableCells: async (name, only) => tableCells(workbook, name, only),
+    tableCells: async (name, only, sought) => tableCells(workbook, name, only, sought),
     changeTables: (changes, create, run) => changeTables(grid, workbook, memory, changes, create, run),
     ...textKeeper(store),
   };
