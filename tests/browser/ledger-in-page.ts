@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { SHOTS } from "../../src/ledger/schema.ts";
+import type { WorkbookPlan } from "../../src/sheets/plan.ts";
 import "./workbench-page.ts";
 
 /** Opens the ledger's part of the pane. */
@@ -67,4 +68,14 @@ export async function rowsInPage(page: Page, table: string): Promise<number> {
     if (!found || "message" in found) return -1;
     return found.rows.length;
   }, table);
+}
+
+/** Adds the plan's sheets to the workbook of the page; answers how long that took, milliseconds. */
+export async function writeIntoPage(page: Page, plan: WorkbookPlan): Promise<number> {
+  return page.evaluate(async (given) => {
+    const start = performance.now();
+    const done = await globalThis.workbench.host.write(given);
+    if ("message" in done) throw new Error(done.message);
+    return performance.now() - start;
+  }, plan);
 }

@@ -19,13 +19,15 @@ export function paintedBands(sheet: SheetPlan): readonly Band[] {
   const areas = [...sheet.styles, ...sheet.formats].map(({ area }) => area);
   const edges = [...new Set(areas.flatMap(({ row, rows }) => [row, row + rows]))].sort((a, b) => a - b);
   const made = new Map<string, FileStyle>();
+  const [stylesAt, formatsAt] = [downwards(sheet.styles), downwards(sheet.formats)];
   return edges.slice(0, -1).map((row, i) => {
-    const columns = Math.max(
+    const [styled, formatted] = [stylesAt(row), formatsAt(row)];
+    const columns = [...styled, ...formatted].reduce(
+      (most, { area }) => Math.max(most, area.column + area.columns),
       0,
-      ...areas.filter((area) => covers(area, row)).map((a) => a.column + a.columns),
     );
-    const looks = painted(columns, row, sheet.styles, ({ style }) => style);
-    const formats = painted(columns, row, sheet.formats, ({ format }) => format);
+    const looks = painted(columns, styled, ({ style }) => style);
+    const formats = painted(columns, formatted, ({ format }) => format);
     const styles = Array.from({ length: columns }, (_, column) => {
       const look = looks[column];
       const format = formats[column];
@@ -42,18 +44,30 @@ export function paintedBands(sheet: SheetPlan): readonly Band[] {
 /** What each cell of a row shows after all areas were painted one over the other. */
 function painted<T extends { readonly area: Area }, Value>(
   columns: number,
-  row: number,
   areas: readonly T[],
   value: (area: T) => Value,
 ): readonly (Value | undefined)[] {
   const line = new Array<Value | undefined>(columns).fill(undefined);
   for (const each of areas) {
     const { column, columns: width } = each.area;
-    if (covers(each.area, row)) line.fill(value(each), column, column + width);
+    line.fill(value(each), column, column + width);
   }
   return line;
 }
 
-function covers(area: Area, row: number): boolean {
-  return row >= area.row && row < area.row + area.rows;
+/**
+ * Answers which areas cover a row, in the order in which they are painted. Rows have to be asked for from top to bottom:
+ * only the areas at hand are looked at again, for a sheet that was written cell by cell has a hundred thousand.
+ */
+function downwards<T extends { readonly area: Area }>(all: readonly T[]): (row: number) => readonly T[] {
+  const rising = [...all.entries()].sort(([, a], [, b]) => a.area.row - b.area.row);
+  let next = 0;
+  let atHand: [number, T][] = [];
+  return (row) => {
+    atHand = atHand.filter(([, { area }]) => row < area.row + area.rows);
+    const before = atHand.length;
+    for (; next < rising.length && rising[next]![1].area.row <= row; next++) atHand.push(rising[next]!);
+    if (atHand.length > before) atHand.sort(([a], [b]) => a - b);
+    return atHand.map(([, one]) => one);
+  };
 }

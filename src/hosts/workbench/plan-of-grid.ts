@@ -1,4 +1,4 @@
-import type { IStyleData } from "@univerjs/core";
+import type { ICellData, IStyleData } from "@univerjs/core";
 import { NAMESPACE } from "../../functions/namespace.ts";
 import type { Area, CellValue, SheetPlan, StyleName, WorkbookPlan } from "../../sheets/plan.ts";
 import { houseLook } from "./cell-look.ts";
@@ -69,20 +69,45 @@ function formulaCell(formula: string, value: ReadCell): CellValue {
 }
 
 function looks(sheet: Sheet, used: Area): Pick<SheetPlan, "styles" | "formats"> {
-  const styles: { area: Area; style: StyleName }[] = [];
-  const formats: { area: Area; format: string }[] = [];
-  const workbook = sheet.getWorkbook();
-  sheet
-    .getRange(0, 0, used.rows, used.columns)
-    .getCellDatas()
-    .forEach((line, row) => {
-      line.forEach((cell, column) => {
-        const area = { row, column, rows: 1, columns: 1 };
-        const look = workbook.getStyles().get(cell?.s) as IStyleData | undefined;
-        const style = houseLook(look);
-        if (style) styles.push({ area, style });
-        if (look?.n && look.n.pattern !== "General") formats.push({ area, format: look.n.pattern });
-      });
-    });
-  return { styles, formats };
+  const all = sheet.getWorkbook().getStyles();
+  // Thousands of cells share a look that the grid keeps once.
+  const known = new Map<unknown, { style: StyleName | undefined; format: string | undefined }>();
+  const lookOf = (kept: ICellData["s"]) => {
+    const found = known.get(kept);
+    if (found) return found;
+    const look = all.get(kept) as IStyleData | undefined;
+    const format = look?.n?.pattern === "General" ? undefined : look?.n?.pattern;
+    const made = { style: houseLook(look), format };
+    known.set(kept, made);
+    return made;
+  };
+  const cells = sheet.getRange(0, 0, used.rows, used.columns).getCellDatas();
+  const columns = Array.from({ length: used.columns }, (_, column) =>
+    cells.map((line) => lookOf(line[column]?.s)),
+  );
+  return {
+    styles: columns.flatMap((looks, column) =>
+      runsDown(looks, column, ({ style }) => style).map(([area, style]) => ({ area, style })),
+    ),
+    formats: columns.flatMap((looks, column) =>
+      runsDown(looks, column, ({ format }) => format).map(([area, format]) => ({ area, format })),
+    ),
+  };
+}
+
+/** Cells of a column that have the same, one below the other, as one area; those that have nothing are left out. */
+function runsDown<Look, Value>(
+  looks: readonly Look[],
+  column: number,
+  value: (look: Look) => Value | undefined,
+): [Area, Value][] {
+  const runs: [{ row: number; column: number; rows: number; columns: number }, Value][] = [];
+  for (const [row, look] of looks.entries()) {
+    const now = value(look);
+    const last = runs.at(-1);
+    if (now === undefined) continue;
+    if (last?.[1] === now && last[0].row + last[0].rows === row) last[0].rows++;
+    else runs.push([{ row, column, rows: 1, columns: 1 }, now]);
+  }
+  return runs;
 }

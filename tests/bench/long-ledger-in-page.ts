@@ -1,0 +1,95 @@
+import type { CDPSession, Page } from "playwright-core";
+import { readXlsxText } from "../../src/hosts/file/read-xlsx.ts";
+import { openLedger, pressInLedger, writeIntoPage } from "../browser/ledger-in-page.ts";
+import { openBrowser } from "../browser/open-browser.ts";
+import { savedFile } from "../browser/page-file.ts";
+import { servePage } from "../browser/serve-page.ts";
+import { openWorkbench } from "../browser/workbench-page.ts";
+import { answer } from "../ledger/demo-rows.ts";
+import { longLedger } from "../ledger/long-ledger.ts";
+import type { BenchLine } from "./run.ts";
+
+const SHOTS = Number(process.env.SHOTS ?? 200_000);
+const ROUNDS = 5;
+
+/**
+ * What a shop waits for in the page whose workbook holds 200,000 archived shots and the ledger of their sessions.
+ * `seconds` pass on the clock; `busy` are those that the page itself worked, which a busy machine does not stretch.
+ */
+export async function* longLedgerInPage(): AsyncGenerator<BenchLine> {
+  const plan = longLedger(SHOTS);
+  const rows = plan.sheets[0]!.tables[0]!.area.rows - 1;
+  const [served, browser] = await Promise.all([servePage(), openBrowser()]);
+  try {
+    const { page } = await openWorkbench(browser, served.address);
+    const session = await page.context().newCDPSession(page);
+    await session.send("Performance.enable", { timeDomain: "threadTicks" });
+    const timed = async <T>(work: () => Promise<T>) => {
+      const before = await busyTime(session);
+      const start = performance.now();
+      const found = await work();
+      return {
+        found,
+        seconds: (performance.now() - start) / 1000,
+        busy: (await busyTime(session)) - before,
+      };
+    };
+    const line = (what: string, { seconds, busy }: { seconds: number; busy: number }, more = {}) => ({
+      what,
+      shots: SHOTS,
+      ledgerRows: rows,
+      seconds,
+      busy,
+      ...more,
+    });
+    yield line("both tables put into the page", await timed(() => writeIntoPage(page, plan)));
+    await openLedger(page);
+    await page.waitForTimeout(3000);
+    const kept = [];
+    for (let round = 0; round < ROUNDS; round++) {
+      kept.push(await timed(() => pressInLedger(page, "#keep-in-ledger")));
+      await page.waitForTimeout(1000);
+      if (round < ROUNDS - 1) await page.evaluate(() => globalThis.workbench.grid.undo());
+      await page.waitForTimeout(1000);
+    }
+    // The first one also fetches what the ledger takes.
+    const sorted = kept.slice(1).sort((a, b) => a.seconds - b.seconds);
+    const middle = sorted[Math.floor(sorted.length / 2)]!;
+    yield line("a session kept below them, in the middle", middle, {
+      most: sorted.at(-1)!.seconds,
+      said: middle.found.said,
+    });
+    const again = await timed(() => pressInLedger(page, "#keep-in-ledger"));
+    yield line("the same session once more", again, { said: again.found.said });
+    yield line("a player looked back at", await timed(() => lookedBack(page)));
+    yield line("the Shop sheet", await timed(() => shopSheet(page)));
+    await page.waitForTimeout(2000);
+    const saved = await timed(() => savedFile(page));
+    const { bytes } = saved.found;
+    yield line("saved as .xlsx", saved, { megabytes: bytes.length / 1e6 });
+    const start = performance.now();
+    const lines = answer(await readXlsxText(bytes)).split("\n").length;
+    yield { what: "the file opened again", seconds: (performance.now() - start) / 1000, lines };
+  } finally {
+    await browser.close();
+    served.close();
+  }
+}
+
+/** Seconds that the page's thread has worked. */
+async function busyTime(session: CDPSession): Promise<number> {
+  const { metrics } = await session.send("Performance.getMetrics");
+  return metrics.find(({ name }) => name === "TaskDuration")!.value;
+}
+
+/** Until the first heading of now against then stands. */
+async function lookedBack(page: Page): Promise<void> {
+  await page.locator("#look-back").click();
+  await page.locator(".ledger section h3").first().waitFor({ timeout: 120_000 });
+}
+
+async function shopSheet(page: Page): Promise<void> {
+  await page.locator("#shop-sheet").click();
+  const there = () => globalThis.workbench.workbook.getSheetByName("Shop") !== null;
+  await page.waitForFunction(there, undefined, { timeout: 300_000 });
+}
