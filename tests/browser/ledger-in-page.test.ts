@@ -22,6 +22,30 @@ afterAll(async () => {
   served?.close();
 });
 
+/** The 24 carries of the demo session, added up apart from this code, yards. */
+const DEMO_CARRIES = 3825.5;
+
+/** Formulas of somebody's own that look at the archive: at a column of its sheet, and at the table by its name. */
+async function enter(): Promise<void> {
+  await open.page.evaluate(async () => {
+    const { workbook, host } = globalThis.workbench;
+    const table = await host.tableCells("ShotArchive", []);
+    if (!table || "message" in table) throw new Error("no archive");
+    const sheet = workbook.getSheetByName("Sheet1")!;
+    const column = String.fromCharCode(65 + table.headings.indexOf("Carry (yd)"));
+    sheet.getRange("B40").setValue({ f: `=SUM('Shot archive'!${column}1:${column}9000)` });
+    sheet.getRange("B41").setValue({ f: "=COUNTA(ShotArchive[Build])" });
+  });
+  await expect.poll(async () => (await answers()).count).toBeGreaterThan(0);
+}
+
+const answers = () =>
+  open.page.evaluate(() => {
+    const sheet = globalThis.workbench.workbook.getSheetByName("Sheet1")!;
+    const [sum, count] = ["B40", "B41"].map((cell) => Number(sheet.getRange(cell).getRawValue()));
+    return { sum: sum!, count: count! };
+  });
+
 describe("the ledger in the page", { timeout: 120_000 }, () => {
   it("keeps the session once, however often it is asked to", async () => {
     const first = await pressInLedger(open.page, "#keep-in-ledger");
@@ -51,6 +75,23 @@ describe("the ledger in the page", { timeout: 120_000 }, () => {
     await fillArchive(open.page, 5_000);
     expect((await pressInLedger(open.page, "#keep-in-ledger")).said).toContain("24 shots added");
     expect(await rowsInPage(open.page, "ShotArchive")).toBeGreaterThanOrEqual(5_024);
+  });
+
+  it("lets formulas see the new rows, and takes one session back by one undo, which can be done again", async () => {
+    await pressInLedger(open.page, "#forget-player");
+    const rows = () => Promise.all(["Ledger", "ShotArchive"].map((name) => rowsInPage(open.page, name)));
+    const before = await rows();
+    await enter();
+    const { sum, count } = await answers();
+    const with24 = { sum: expect.closeTo(sum + DEMO_CARRIES, 6), count: count + 24 };
+    await pressInLedger(open.page, "#keep-in-ledger");
+    await expect.poll(answers).toEqual(with24);
+    await open.page.evaluate(() => globalThis.workbench.grid.undo());
+    await expect.poll(answers).toEqual({ sum: expect.closeTo(sum, 6), count });
+    expect(await rows()).toEqual(before);
+    await open.page.evaluate(() => globalThis.workbench.grid.redo());
+    await expect.poll(answers).toEqual(with24);
+    expect((await pressInLedger(open.page, "#keep-in-ledger")).said).toBe("4 builds stood there already.");
   });
 
   it("keeps the console quiet", () => {

@@ -27,6 +27,8 @@ export interface Fault {
 export interface Service {
   readonly workbook: HeldWorkbook;
   readonly requests: SentRequest[];
+  /** Bytes of each answer. */
+  readonly received: number[];
   fault?: Fault;
   /** Runs before a request is carried out: someone else working in the workbook, or a cancel. */
   before?: (request: number) => void;
@@ -43,7 +45,12 @@ export interface ServiceAnswer {
 
 export function newService(workbook = newWorkbook()): Service {
   const session: Session = { workbook, references: new Map() };
-  const service: Service = { workbook, requests: [], answer: (request) => answer(service, session, request) };
+  const service: Service = {
+    workbook,
+    requests: [],
+    received: [],
+    answer: (request) => answer(service, session, request),
+  };
   return service;
 }
 
@@ -64,6 +71,7 @@ function answer(service: Service, session: Session, given: WireRequest): Service
   });
   if (hit && fault.action === "answer") return failed(code);
   const text = JSON.stringify(answered);
+  service.received.push(Buffer.byteLength(text));
   if (Buffer.byteLength(text) > MOST_BYTES) return failed("ResponsePayloadSizeLimitExceeded");
   return { HttpStatusCode: 200, ErrorCode: null, ErrorMessage: null, Headers: {}, Body: JSON.parse(text) };
 }

@@ -62,6 +62,47 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
     expect(state(host)).toEqual(now);
   });
 
+  test("reads no more of a long archive than of a short one", async () => {
+    const readFor = async (archived: number) => {
+      const host = await started();
+      const shots = Array.from({ length: archived }, (_, i) => ({
+        ...first.shots[i % 24],
+        shotKey: `archived*-${i}`,
+        session: "archived",
+      }));
+      answer(await keepRows(excelHost(), [], shots));
+      const before = host.received.length;
+      const kept = [
+        await keepRows(excelHost(), second.rows, second.shots),
+        await keepRows(excelHost(), edited, first.shots),
+      ];
+      const bytes = host.received.slice(before).reduce((sum, one) => sum + one, 0);
+      return { kept: kept.map((one) => one && { ...one, changes: [] }), bytes };
+    };
+    const [short, long] = [await readFor(30), await readFor(3_000)];
+    expect(long.kept).toEqual(short.kept);
+    expect(short.kept).toMatchObject([
+      { added: 4, shotsAdded: 24 },
+      { updated: 4, shotsAdded: 0 },
+    ]);
+    // Places have more digits further down, and nothing else differs.
+    expect(long.bytes).toBeLessThan(short.bytes + 2_000);
+  });
+
+  test("finds rows by keys that MATCH would take for others, and by more keys than it is asked for", async () => {
+    await started();
+    const shots = ["a*b", "aXb", "what?", "wild~", "KEY", "key"].map((shotKey) => ({
+      ...first.shots[0],
+      shotKey,
+    }));
+    const many = Array.from({ length: 250 }, (_, i) => ({ ...first.shots[0], shotKey: `many-${i}` }));
+    answer(await keepRows(excelHost(), [], [...shots.slice(1, 4), shots[5]!]));
+    expect(await keepRows(excelHost(), [], shots)).toMatchObject({ shotsAdded: 2 });
+    expect(await keepRows(excelHost(), [], shots)).toMatchObject({ shotsAdded: 0 });
+    expect(await keepRows(excelHost(), [], many)).toMatchObject({ shotsAdded: 250 });
+    expect(await keepRows(excelHost(), [], [...many, ...shots])).toMatchObject({ shotsAdded: 0 });
+  });
+
   test("puts a session right in its rows", async () => {
     await started();
     await keepRows(excelHost(), second.rows, second.shots);
