@@ -28,10 +28,6 @@ export default [
     functionsTied(),
     ...functionsPage(),
   ]),
-  build("pane", { pane: "./src/pane/spreadsheet.tsx" }, "dist", [
-    copies("src/pane/pane.html", "pane.html"),
-    copies("src/pane/pane.css", "pane.css"),
-  ]),
 ];
 
 function build(name, entry, folder, plugins) {

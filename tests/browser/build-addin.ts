@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { buildInto } from "../build/build-into.ts";
 
 const TOP = fileURLToPath(new URL("../..", import.meta.url));
 const run = promisify(execFile);
@@ -25,14 +26,7 @@ const TYPES: Readonly<Record<string, string>> = {
 /** Builds the add-in as `npm run build` does, into a folder of its own. Answers that folder. */
 export async function buildAddin(address?: string): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), "addin-"));
-  const webpack = [
-    "node_modules/webpack/bin/webpack.js",
-    "--config-name",
-    "functions",
-    "--config-name",
-    "pane",
-  ];
-  await run(process.execPath, [...webpack, "--output-path", folder], { cwd: TOP });
+  await buildInto(folder);
   await run(process.execPath, ["--import", "tsx", "src/hosts/excel/build-addin.ts", folder], {
     cwd: TOP,
     env: { ...process.env, ...(address ? { ADDIN_URL: address } : {}) },

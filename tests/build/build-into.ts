@@ -8,14 +8,15 @@ import { gzipSync } from "node:zlib";
 /** What a pane fetches before it stands. */
 export const FIRST = ["pane.js", "pane.css"];
 /** What the pane fetches by itself as soon as it stands. */
-export const PICTURES = ["src_pane_session-parts_ts.js", "src_pane_analysis_ts.js"];
+export const PICTURES = ["findings.js"];
+
+const TOP = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Builds the functions and the pane, as they are shipped, into a folder. */
 export async function buildInto(output: string): Promise<void> {
-  const parts = ["functions", "pane"].flatMap((part) => ["--config-name", part]);
-  const webpack = ["node_modules/webpack/bin/webpack.js", ...parts, "--output-path", output];
-  const cwd = fileURLToPath(new URL("../..", import.meta.url));
-  await promisify(execFile)(process.execPath, webpack, { cwd });
+  const run = (...words: string[]) => promisify(execFile)(process.execPath, words, { cwd: TOP });
+  await run("node_modules/webpack/bin/webpack.js", "--config-name", "functions", "--output-path", output);
+  await run("node_modules/rolldown/bin/cli.mjs", "-c", "--dir", output, "--logLevel", "silent");
 }
 
 /** Bytes of files as they travel. */

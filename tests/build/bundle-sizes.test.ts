@@ -31,7 +31,7 @@ test("the pane's script and style are at most 60 KB before pictures and 100 KB w
 test("what is fetched later goes by the name of its file", () => {
   const later = scripts().filter((file) => file !== "functions.js" && file !== "pane.js");
   expect(later).toEqual(expect.arrayContaining(PICTURES));
-  for (const file of later) expect(file).toMatch(/^src_[\w-]+_tsx?\.js$/);
+  for (const file of later) expect(file).toMatch(/^[a-z][a-z0-9-]*\.js$/);
 });
 
 test("the add-in carries nothing of the open grid, no units library and no reference statistics", () => {
