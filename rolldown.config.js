@@ -1,52 +1,105 @@
 import { readFileSync } from "node:fs";
+import { relative } from "node:path";
 import { defineConfig } from "rolldown";
 import { tsImport } from "tsx/esm/api";
+import { functionsMetadata, functionsPage } from "./functions-build.js";
 
 /** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
 const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
 
 /**
- * Builds the pane of the add-in: `rolldown -c`, into another folder with `--dir FOLDER`. Its parts are fetched as they
- * are needed and share much. This bundler lets every part be one scope with what it shares; webpack, which builds the
- * rest, wraps each shared module by itself, and the pane came to a fifth more bytes.
+ * Builds the add-in, the pane and the functions: `rolldown -c`, into another folder with `--dir FOLDER`. This bundler
+ * lets every part be one scope with what it shares with others; webpack, which builds the page, wraps each shared
+ * module by itself, and both came to a fifth more bytes.
  */
-export default defineConfig({
-  input: { pane: "src/pane/spreadsheet.tsx" },
-  transform: { target: "es2022" },
-  // Nothing but the entry does anything by being imported, so what nobody uses stays out.
-  treeshake: {
-    moduleSideEffects: [
-      { test: /[\\/]src[\\/]pane[\\/]spreadsheet\.tsx$/, sideEffects: true },
-      { test: /[\\/]src[\\/]|node_modules[\\/]simple-statistics/, sideEffects: false },
+export default defineConfig([
+  {
+    input: { pane: "src/pane/spreadsheet.tsx" },
+    transform: { target: "es2022" },
+    treeshake: onlyWhatIsUsed(/[\\/]src[\\/]pane[\\/]spreadsheet\.tsx$/),
+    plugins: [
+      unitSizes(),
+      emits(async () => ({ "pane.html": read("pane/pane.html"), "pane.css": read("pane/pane.css") })),
     ],
-  },
-  plugins: [
-    {
-      name: "unit sizes",
-      load: (id) =>
-        /[\\/]quantity-sizes\.ts$/.test(id)
-          ? `export const QUANTITY_SIZES = ${JSON.stringify(QUANTITY_SIZES)}`
-          : null,
-    },
-    {
-      name: "page of the pane",
-      buildStart() {
-        for (const fileName of ["pane.html", "pane.css"])
-          this.emitFile({ type: "asset", fileName, source: readFileSync(`src/pane/${fileName}`) });
+    output: {
+      dir: "dist",
+      minify: true,
+      entryFileNames: "[name].js",
+      chunkFileNames: "[name].js",
+      codeSplitting: {
+        groups: [
+          { name: "pane", tags: ["$initial"], priority: 2 },
+          // What is fetched as soon as the pane stands.
+          { name: "findings", test: /[\\/]pane[\\/](session-parts|analysis)\.ts$/, priority: 1 },
+        ],
       },
     },
-  ],
-  output: {
-    dir: "dist",
-    minify: true,
-    entryFileNames: "[name].js",
-    chunkFileNames: "[name].js",
-    codeSplitting: {
-      groups: [
-        { name: "pane", tags: ["$initial"], priority: 2 },
-        // What is fetched as soon as the pane stands.
-        { name: "findings", test: /[\\/]pane[\\/](session-parts|analysis)\.ts$/, priority: 1 },
-      ],
-    },
   },
-});
+  {
+    input: { functions: "src/functions/spreadsheet.ts" },
+    transform: { target: "es2022" },
+    treeshake: onlyWhatIsUsed(/[\\/]src[\\/]functions[\\/]/),
+    plugins: [unitSizes(), functionsTied()],
+    // One script that needs no page: cells also calculate where none is open.
+    output: { dir: "dist", format: "iife", minify: true, entryFileNames: "[name].js" },
+  },
+]);
+
+function read(file) {
+  return readFileSync(`src/${file}`, "utf8");
+}
+
+/** Nothing but what `acting` names does anything by being imported, so what nobody uses stays out. */
+function onlyWhatIsUsed(acting) {
+  return {
+    moduleSideEffects: [
+      { test: acting, sideEffects: true },
+      { test: /[\\/]src[\\/]|node_modules[\\/]simple-statistics/, sideEffects: false },
+    ],
+  };
+}
+
+function unitSizes() {
+  const text = `export const QUANTITY_SIZES = ${JSON.stringify(QUANTITY_SIZES)}`;
+  return { name: "unit sizes", load: (id) => (/[\\/]quantity-sizes\.ts$/.test(id) ? text : null) };
+}
+
+/** Ties each function in the script to its name in the spreadsheet, and puts its metadata and its help beside it. */
+function functionsTied() {
+  const found = functionsMetadata();
+  return [
+    emits(async () => {
+      const { json } = await found;
+      const page = await functionsPage(json);
+      return {
+        "functions.json": json,
+        "functions.html": page,
+        "functions.css": read("functions/function-page.css"),
+      };
+    }),
+    {
+      name: "functions tied to their names",
+      async transform(code, id) {
+        const own = (await found).associate.filter(
+          ({ sourceFileName }) => relative(sourceFileName, id) === "",
+        );
+        if (own.length === 0) return null;
+        const calls = own.map(
+          ({ id: name, functionName }) => `CustomFunctions.associate("${name}", ${functionName});`,
+        );
+        return { code: [code, ...calls].join("\n"), map: null };
+      },
+    },
+  ];
+}
+
+/** Puts files beside the scripts. */
+function emits(files) {
+  return {
+    name: "files beside the scripts",
+    async generateBundle() {
+      for (const [fileName, source] of Object.entries(await files()))
+        this.emitFile({ type: "asset", fileName, source });
+    },
+  };
+}

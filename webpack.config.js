@@ -1,10 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
-import FunctionsMetadata from "custom-functions-metadata-plugin";
 import { EsbuildPlugin } from "esbuild-loader";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
+import { functionsMetadata, functionsPage } from "./functions-build.js";
 
 /** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
 const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
@@ -14,19 +13,16 @@ const unitSizes = new webpack.NormalModuleReplacementPlugin(/\/quantity-sizes\.t
 });
 
 /**
- * What `npm run build` makes, each part by its name: `page` is the open grid with the pane beside it, all that
- * `npm start` needs; `functions` and `pane` are the add-in. `webpack --config-name page` builds one of them.
+ * Builds the page with the open grid and the pane beside it, all that `npm start` needs; the add-in is built by
+ * `rolldown.config.js`.
  */
 export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
     copies("src/hosts/workbench/page.html", "index.html"),
-    functionsHelp(),
-    ...functionsPage(),
+    emits("functions.json", async () => (await functionsMetadata()).json),
+    emits("functions.html", async () => functionsPage((await functionsMetadata()).json)),
+    copies("src/functions/function-page.css", "functions.css"),
     withoutHyphenation(),
-  ]),
-  build("functions", { functions: "./src/functions/spreadsheet.ts" }, "dist", [
-    functionsTied(),
-    ...functionsPage(),
   ]),
 ];
 
@@ -71,41 +67,6 @@ function build(name, entry, folder, plugins) {
     performance: { hints: false },
     stats: "errors-warnings",
   };
-}
-
-/** The files of the functions, one for each, in folders by family. */
-function functionFiles() {
-  const folder = "src/functions";
-  const families = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
-  return families.flatMap(({ name }) =>
-    readdirSync(`${folder}/${name}`).map((file) => absolute(`${folder}/${name}/${file}`)),
-  );
-}
-
-/** Emits functions.json, and ties each function in the script to its name in the spreadsheet. */
-function functionsTied() {
-  return new FunctionsMetadata({ output: "functions.json", input: functionFiles() });
-}
-
-/** Emits functions.json alone: the page has its own way of tying functions, but shows the same help. */
-function functionsHelp() {
-  return emits("functions.json", metadataText);
-}
-
-async function metadataText() {
-  const { metadataJson, errors } = await generateCustomFunctionsMetadata(functionFiles(), true);
-  if (errors.length > 0) throw new Error(errors.join("\n"));
-  return metadataJson;
-}
-
-/** The page that the help addresses of the functions open, with its styles. */
-function functionsPage() {
-  const page = emits("functions.html", async () => {
-    const { functionPage } = await tsImport("./src/functions/function-page.ts", import.meta.url);
-    const { FUNCTIONS } = await tsImport("./src/functions/catalogue.ts", import.meta.url);
-    return functionPage(FUNCTIONS, JSON.parse(await metadataText()).functions);
-  });
-  return [page, copies("src/functions/function-page.css", "functions.css")];
 }
 
 /** The grid can hyphenate a hundred languages; its cells never do, and the dictionaries weigh 5 MB. */

@@ -10,6 +10,7 @@ import { faultyLine } from "./faulty-line.ts";
 import type { Figures } from "./figures.ts";
 import { SetTable } from "./set-table.tsx";
 import type { Maker } from "./use-making.ts";
+import { whenChanged } from "./when-changed.ts";
 
 interface BenchViewProps {
   readonly session: Session;
@@ -20,7 +21,7 @@ interface BenchViewProps {
 }
 
 /** From the choice to a set: which build, what the set is, what speaks against it, and its Build sheet. */
-export function BenchView({ session, choice, maker, figures, dispatch }: BenchViewProps) {
+export const BenchView = whenChanged(({ session, choice, maker, figures, dispatch }: BenchViewProps) => {
   const chosen = chosenBuild(session, choice);
   const usual = benchJob(session, chosen, null);
   const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request));
@@ -88,7 +89,7 @@ export function BenchView({ session, choice, maker, figures, dispatch }: BenchVi
       </p>
     </>
   );
-}
+});
 
 /** What is wrong with the set, beside the line that it is about where there is one. */
 function SetProblem({ text, message }: { readonly text: string; readonly message: string }) {

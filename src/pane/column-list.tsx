@@ -2,6 +2,7 @@ import type { ColumnReading } from "../shots/shot-table.ts";
 import { COLUMN_CHOICES, unitChoices } from "./column-choices.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
+import { whenChanged } from "./when-changed.ts";
 
 interface ColumnListProps {
   readonly columns: readonly ColumnReading[];
@@ -22,22 +23,22 @@ export function ColumnList({ columns, dispatch }: ColumnListProps) {
         </tr>
       </thead>
       <tbody>
-        {columns.map((column) => (
-          <ColumnRow key={column.column} column={column} dispatch={dispatch} />
+        {columns.map(({ key: holds, ...column }) => (
+          <ColumnRow key={column.column} holds={holds} {...column} dispatch={dispatch} />
         ))}
       </tbody>
     </table>
   );
 }
 
-interface ColumnRowProps {
-  readonly column: ColumnReading;
+interface ColumnRowProps extends Omit<ColumnReading, "key"> {
+  readonly holds: ColumnReading["key"];
   readonly dispatch: (action: DeskAction) => void;
 }
 
-function ColumnRow({ column, dispatch }: ColumnRowProps) {
+const ColumnRow = whenChanged(({ dispatch, ...column }: ColumnRowProps) => {
   const name = column.header || `column ${column.column}`;
-  const units = unitChoices(column.key);
+  const units = unitChoices(column.holds);
   const correct = (correction: { key?: ColumnReading["key"]; unit?: string }) =>
     dispatch({ does: "correct", column: column.column, correction });
   return (
@@ -46,7 +47,7 @@ function ColumnRow({ column, dispatch }: ColumnRowProps) {
       <td>
         <select
           aria-label={`What ${name} holds`}
-          value={column.key ?? ""}
+          value={column.holds ?? ""}
           onChange={(event) =>
             correct({ key: (event.currentTarget.value || null) as ColumnReading["key"], unit: undefined })
           }
@@ -77,4 +78,4 @@ function ColumnRow({ column, dispatch }: ColumnRowProps) {
       </td>
     </tr>
   );
-}
+});

@@ -28,6 +28,9 @@ const tick = lastAnswer(withTicks);
 const rename = lastAnswer(withBuildNames);
 const sit = lastAnswer(toSession);
 const screen = lastAnswer(proposeOutliers);
+const gather = lastAnswer(
+  (table: ShotTable, session: Session, far: Derived["far"]): Derived => ({ table, session, far }),
+);
 const compute = lastAnswer((session: Session, fill: Fill) => fill(session));
 
 /** Computes what a session's table lacks: `filledSession`, handed in by those who have fetched the flight model. */
@@ -45,7 +48,7 @@ export function derive(draft: Draft, units: UnitSet, fill: Fill | null = null): 
   const named = rename(table, draft.builds);
   const measured = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
   const session = draft.facts.fill && fill ? compute(measured, fill) : measured;
-  return { table, session, far: screen(named) };
+  return gather(table, session, screen(named));
 }
 
 function toSession(

@@ -15,7 +15,7 @@ export interface Figures {
 export function figuresFor(locale?: string): Figures {
   const parts = new Intl.NumberFormat(locale).formatToParts(12345.6);
   const decimalMark = parts.find((part) => part.type === "decimal")?.value ?? ".";
-  const formats = new Map<string, Intl.NumberFormat>();
+  const formats = new Map<string, (value: number) => string>();
   const plains = new Map<number, Intl.NumberFormat>();
   const format = (value: number, decimals: number, signDisplay: "auto" | "exceptZero") => {
     const key = `${decimals} ${signDisplay}`;
@@ -23,11 +23,11 @@ export function figuresFor(locale?: string): Figures {
     if (!found) {
       const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
       // "negative" would be the word for no minus before zero, but engines of 2021 do not know it.
-      found = new Intl.NumberFormat(locale, { ...digits, signDisplay });
+      const { format: write } = new Intl.NumberFormat(locale, { ...digits, signDisplay });
+      found = remembered((rounded) => write(rounded).replace("-", "\u2212"));
       formats.set(key, found);
     }
-    const rounded = Number(value.toFixed(decimals)) || 0;
-    return found.format(rounded).replace("-", "\u2212");
+    return found(Number(value.toFixed(decimals)) || 0);
   };
   return {
     show: (value, decimals) => format(value, decimals, "auto"),
@@ -41,6 +41,19 @@ export function figuresFor(locale?: string): Figures {
     decimalMark,
   };
 }
+
+/** Writing a figure takes the browser ten times as long as finding it again, and a list of shots asks for hundreds. */
+function remembered(write: (value: number) => string): (value: number) => string {
+  const written = new Map<number, string>();
+  return (value) => {
+    const found = written.get(value) ?? write(value);
+    if (written.size >= MOST_REMEMBERED) written.clear();
+    written.set(value, found);
+    return found;
+  };
+}
+
+const MOST_REMEMBERED = 5000;
 
 function plainly(most: number): Intl.NumberFormatOptions {
   return { maximumFractionDigits: most, useGrouping: false };

@@ -16,6 +16,7 @@ import { intervalsOf, intervalText } from "./intervals.ts";
 import { compare } from "./judge.ts";
 import { useFetched } from "./use-fetched.ts";
 import { VerdictView } from "./verdict-view.tsx";
+import { whenChanged } from "./when-changed.ts";
 
 /** Fetched once the verdict stands. */
 const fetchFurther = () => import("./further-words.tsx");
@@ -39,19 +40,27 @@ export function Findings({ derived, judged, worded, figures, dispatch }: Finding
     <>
       {judged ? (
         <>
-          <VerdictView session={judged} worded={worded ?? judged} figures={figures} dispatch={dispatch} />
+          <Verdict session={judged} worded={worded ?? judged} figures={figures} dispatch={dispatch} />
           {further && <further.FurtherWords session={worded ?? judged} figures={figures} />}
         </>
       ) : (
         <p class="quiet">Working out the verdict…</p>
       )}
-      <GroupView session={session} figures={figures} />
-      <FlightView session={session} comparison={comparison} figures={figures} />
-      <MetricView session={session} comparison={comparison} figures={figures} />
-      <FiguresTable session={session} comparison={comparison} figures={figures} />
+      <Pictures session={session} comparison={comparison} figures={figures} />
     </>
   );
 }
+
+/** The words wait for their turn while the pictures are drawn, and the pictures stay while the words are found. */
+const Verdict = whenChanged(VerdictView);
+const Pictures = whenChanged(({ session, comparison, figures }: MetricViewProps) => (
+  <>
+    <GroupView session={session} figures={figures} />
+    <FlightView session={session} comparison={comparison} figures={figures} />
+    <MetricView session={session} comparison={comparison} figures={figures} />
+    <FiguresTable session={session} comparison={comparison} figures={figures} />
+  </>
+));
 
 interface MetricViewProps {
   readonly session: Session;

@@ -13,6 +13,7 @@ import type { Figures } from "./figures.ts";
 import { lastAnswer } from "./last-answer.ts";
 import { localWords } from "./local-words.ts";
 import { LoftQuestion } from "./loft-question.tsx";
+import { whenChanged } from "./when-changed.ts";
 
 interface FurtherWordsProps {
   readonly session: Session;
@@ -20,7 +21,7 @@ interface FurtherWordsProps {
 }
 
 /** What else the shots show: warnings, weight, carry on equal terms, greens, and what a change of loft would do. */
-export function FurtherWords({ session, figures }: FurtherWordsProps) {
+export const FurtherWords = whenChanged(({ session, figures }: FurtherWordsProps) => {
   const { sentences, green, columns } = furtherOf(session, figures);
   const names = session.builds.map(({ name }) => name);
   const local = (sentence: string) => localWords(sentence, names, figures.decimalMark);
@@ -44,7 +45,7 @@ export function FurtherWords({ session, figures }: FurtherWordsProps) {
       <LoftQuestion session={session} local={local} />
     </div>
   );
-}
+});
 
 /** The last answer is remembered, for flying every shot takes a while. */
 const furtherOf = lastAnswer((session: Session, figures: Figures) => {

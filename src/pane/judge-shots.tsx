@@ -8,6 +8,7 @@ import { doubtsOf } from "./doubts.ts";
 import { Sign } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { ShotLine } from "./shot-line.tsx";
+import { whenChanged } from "./when-changed.ts";
 
 interface JudgeShotsProps {
   readonly derived: Derived;
@@ -19,7 +20,7 @@ interface JudgeShotsProps {
 const MOST_LISTED = 1000;
 
 /** The shots, build by build, each with its tick. Nothing is unticked but by hand. */
-export function JudgeShots({ derived: { session, far }, figures, dispatch }: JudgeShotsProps) {
+export const JudgeShots = whenChanged(({ derived: { session, far }, figures, dispatch }: JudgeShotsProps) => {
   const { table } = session;
   const words = wordsOfShots(session, figures);
   const doubts = doubtsOf(far, session.units, figures);
@@ -60,7 +61,7 @@ export function JudgeShots({ derived: { session, far }, figures, dispatch }: Jud
       })}
     </>
   );
-}
+});
 
 /** Where each shot went, by its place in the table. */
 function wordsOfShots({ table, units, computed }: Session, figures: Figures): (shot: number) => string {

@@ -132,9 +132,9 @@ export function Pane({ host, demo }: PaneProps) {
               brief={judged && analysis ? analysis.chosenBuild(judged, draft.bench) : ""}
             >
               {() =>
-                judged ? (
+                worded ? (
                   <FetchedBench
-                    session={judged}
+                    session={worded}
                     choice={draft.bench}
                     maker={maker}
                     figures={figures}

@@ -1,4 +1,4 @@
-import { useRef, useState } from "preact/hooks";
+import { useMemo, useRef, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { Taken } from "../sheets/free-names.ts";
@@ -32,20 +32,23 @@ export function useMaking(host: Host): Maker {
   const [making, setMaking] = useState<Making>({ is: "idle" });
   const [slow, setSlow] = useState(false);
   const stop = useRef<AbortController | null>(null);
-  const make = async (planner: Planner) => {
-    if (stop.current) return;
-    const controller = new AbortController();
-    stop.current = controller;
-    setMaking({ is: "working", share: 0 });
-    const timer = setTimeout(() => setSlow(true), PATIENCE);
-    const progress = (share: number) => setMaking({ is: "working", share });
-    const ended = await carryOut(host, planner, controller.signal, progress);
-    clearTimeout(timer);
-    setSlow(false);
-    setMaking(ended);
-    stop.current = null;
-  };
-  return { making, slow, make, cancel: () => stop.current?.abort() };
+  // The same while nothing has changed, so that views which only hand it on are not drawn anew.
+  return useMemo(() => {
+    const make = async (planner: Planner) => {
+      if (stop.current) return;
+      const controller = new AbortController();
+      stop.current = controller;
+      setMaking({ is: "working", share: 0 });
+      const timer = setTimeout(() => setSlow(true), PATIENCE);
+      const progress = (share: number) => setMaking({ is: "working", share });
+      const ended = await carryOut(host, planner, controller.signal, progress);
+      clearTimeout(timer);
+      setSlow(false);
+      setMaking(ended);
+      stop.current = null;
+    };
+    return { making, slow, make, cancel: () => stop.current?.abort() };
+  }, [host, making, slow]);
 }
 
 async function carryOut(

@@ -18,6 +18,8 @@ export interface MarkEvidence {
   readonly commaFits: number;
 }
 
+/** A bare figure that its mark and its decimals leave no doubt about: most cells, and known at one look. */
+const CLEAR = /^[+-]?\d{1,15}([.,])(?:\d{1,2}|\d{4,15})$/;
 const UNCLEAR = /^\d{1,3}[.,]\d{3}$/;
 
 /**
@@ -28,6 +30,11 @@ export function markEvidence(cells: readonly string[], key: MetricKey, unit: str
   const found = { point: 0, comma: 0, unclear: 0, pointFits: 0, commaFits: 0 };
   for (const cell of cells) {
     if (!cell.includes(".") && !cell.includes(",")) continue;
+    const mark = CLEAR.exec(cell)?.[1];
+    if (mark) {
+      found[mark === "." ? "point" : "comma"]++;
+      continue;
+    }
     const digits = figureParts(cell)?.digits;
     if (!digits) continue;
     const withPoint = markedNumber(digits, ".");

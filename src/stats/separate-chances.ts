@@ -14,6 +14,7 @@ export function separateChances(groups: readonly GroupMean[], target: number | n
   const add = (weight: number, chances: readonly number[] | null) => {
     for (let i = 0; i < k; i++) total[i] = total[i]! + weight * (chances ? chances[i]! : 1 / k);
   };
+  let grid: Grid | null = null;
   for (const { ratio, weight } of [{ ratio: 0, weight: NO_DIFFERENCE }, ...PRIOR_NODES]) {
     const among = ratio * typical;
     for (const { common, share } of commonMeans(groups, among)) {
@@ -21,7 +22,8 @@ export function separateChances(groups: readonly GroupMean[], target: number | n
         add(weight * share * product(groups.map((group) => density(group, common))), null);
         continue;
       }
-      const { likelihood, chances } = onGrid(groups, common, among, target);
+      grid = gridFor(groups, common, among, grid);
+      const { likelihood, chances } = onGrid(grid, common, among, target);
       add(weight * share * likelihood, chances);
     }
   }
@@ -67,40 +69,89 @@ function reach({ n }: GroupMean): number {
 
 const MOST_POINTS = 1500;
 
-function onGrid(groups: readonly GroupMean[], common: number, among: number, target: number | null) {
-  const k = groups.length;
+/** An even grid, and how likely each group's average is at each of its points. */
+interface Grid {
+  readonly low: number;
+  readonly high: number;
+  readonly points: number;
+  readonly step: number;
+  readonly lines: readonly Float64Array[];
+}
+
+/**
+ * The grid for a common mean and a spread among groups: as wide as the prior and the groups reach, as fine as the
+ * narrowest of them. Most of what is averaged over asks for the same grid, so the `last` one serves again.
+ */
+function gridFor(groups: readonly GroupMean[], common: number, among: number, last: Grid | null): Grid {
   const errors = groups.map(({ n, sd }) => sd! / Math.sqrt(n));
   const reaches = groups.map((group, i) => reach(group) * errors[i]!);
   const low = Math.max(common - 6 * among, Math.min(...groups.map(({ mean }, i) => mean - reaches[i]!)));
   const high = Math.min(common + 6 * among, Math.max(...groups.map(({ mean }, i) => mean + reaches[i]!)));
   const wished = Math.ceil((high - low) / (0.25 * Math.min(among, ...errors))) + 1;
   const points = Math.min(MOST_POINTS, Math.max(40, wished));
+  if (last?.low === low && last.high === high && last.points === points) return last;
   const step = (high - low) / (points - 1);
+  const lines = groups.map((group) => {
+    const line = new Float64Array(points);
+    for (let g = 0; g < points; g++) line[g] = density(group, low + g * step);
+    return line;
+  });
+  return { low, high, points, step, lines };
+}
+
+function onGrid({ low, points, step, lines }: Grid, common: number, among: number, target: number | null) {
+  const k = lines.length;
   const prior = new Float64Array(points);
   for (let g = 0; g < points; g++) {
     const z = (low + g * step - common) / among;
     prior[g] = Math.exp(-0.5 * z * z) / (among * Math.sqrt(2 * Math.PI));
   }
-  const heights = groups.map((group) => {
-    const line = new Float64Array(points);
-    for (let g = 0; g < points; g++) line[g] = density(group, low + g * step) * prior[g]!;
-    return line;
+  const heights = lines.map((line) => {
+    const height = new Float64Array(points);
+    for (let g = 0; g < points; g++) height[g] = line[g]! * prior[g]!;
+    return height;
   });
-  const sums = heights.map((line) => cumulative(line, step));
-  const masses = sums.map((line) => line[points - 1]!);
-  const chances = new Array<number>(k).fill(0);
-  for (let g = 0; g < points; g++) {
-    for (let i = 0; i < k; i++) {
-      let share = heights[i]![g]!;
-      for (let j = 0; j < k && share > 0; j++) {
-        if (j === i) continue;
+  const stretches = heights.map(stretchOf);
+  const sums = heights.map((line, i) => cumulative(line, step, stretches[i]!));
+  const likelihood = product(sums.map((line) => line[points - 1]!));
+  const totals = heights.map((own, i) => {
+    const others = [...heights.keys()].filter((j) => j !== i);
+    const { from, to } = stretches[i]!;
+    // To be the highest, a mean must lie above where each of the others begins.
+    const start = target === null ? Math.max(from, ...others.map((j) => stretches[j]!.from)) : from;
+    let total = 0;
+    for (let g = start; g <= to; g++) {
+      let share = own[g]!;
+      for (let o = 0; o < others.length && share > 0; o++) {
+        const j = others[o]!;
         share *= target === null ? sums[j]![g]! : farther(heights[j]!, sums[j]!, g, step, low, target);
       }
-      chances[i] = chances[i]! + share;
+      total += share;
     }
-  }
-  const all = chances.reduce((a, b) => a + b, 0);
-  return { likelihood: product(masses), chances: chances.map((chance) => (all > 0 ? chance / all : 1 / k)) };
+    return total;
+  });
+  const all = totals.reduce((a, b) => a + b, 0);
+  return { likelihood, chances: totals.map((total) => (all > 0 ? total / all : 1 / k)) };
+}
+
+/** The first and the last point of a line that count. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Parts of the greatest height as small as this come to nothing in a double, however many of them there are. */
+const NOTHING = 1e-17;
+
+/** Where a line is more than nothing, and two points beyond, which its running sum looks at. */
+function stretchOf(line: Float64Array): Stretch {
+  let greatest = 0;
+  for (let g = 0; g < line.length; g++) if (line[g]! > greatest) greatest = line[g]!;
+  const least = greatest * NOTHING;
+  let [from, to] = [0, line.length - 1];
+  while (from < to && line[from]! <= least) from++;
+  while (from < to && line[to]! <= least) to--;
+  return { from: Math.max(0, from - 2), to: Math.min(line.length - 1, to + 2) };
 }
 
 /** The mass that lies farther from the target than grid point `g` does. */
@@ -130,15 +181,18 @@ function at(heights: Float64Array, sums: Float64Array, place: number, step: numb
   return sums[g]! + t * (m0 + t * (3 * rise - 2 * m0 - m1 + t * (m0 + m1 - 2 * rise)));
 }
 
-/** Running integral of a smooth line that is nought at both ends, to the fourth order in the step. */
-function cumulative(line: Float64Array, step: number): Float64Array {
+/** Running integral of a smooth line that is nought outside a stretch, to the fourth order in the step. */
+function cumulative(line: Float64Array, step: number, { from, to }: Stretch): Float64Array {
   const sums = new Float64Array(line.length);
-  for (let g = 1; g < line.length; g++) {
-    const before = line[g - 2] ?? 0;
-    const after = line[g + 1] ?? 0;
-    sums[g] = sums[g - 1]! + (step / 24) * (13 * (line[g - 1]! + line[g]!) - before - after);
+  const last = line.length - 1;
+  let sum = 0;
+  for (let g = Math.max(1, from); g <= to; g++) {
+    const before = g > 1 ? line[g - 2]! : 0;
+    const after = g < last ? line[g + 1]! : 0;
+    sum += (step / 24) * (13 * (line[g - 1]! + line[g]!) - before - after);
+    sums[g] = sum;
   }
-  return sums;
+  return sums.fill(sum, to + 1);
 }
 
 function product(factors: readonly number[]): number {

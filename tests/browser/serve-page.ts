@@ -13,13 +13,9 @@ export interface ServedPage {
 
 /** Builds the page and serves it as `npm start` does, on a free port. */
 export async function servePage(): Promise<ServedPage> {
-  await promisify(execFile)(
-    process.execPath,
-    ["node_modules/webpack/bin/webpack.js", "--config-name", "page"],
-    {
-      cwd: TOP,
-    },
-  );
+  await promisify(execFile)(process.execPath, ["node_modules/webpack/bin/webpack.js"], {
+    cwd: TOP,
+  });
   const server = spawn(process.execPath, ["--import", "tsx", "src/hosts/workbench/serve.ts"], {
     cwd: TOP,
     env: { ...process.env, PORT: "0" },

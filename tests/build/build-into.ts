@@ -14,9 +14,8 @@ const TOP = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Builds the functions and the pane, as they are shipped, into a folder. */
 export async function buildInto(output: string): Promise<void> {
-  const run = (...words: string[]) => promisify(execFile)(process.execPath, words, { cwd: TOP });
-  await run("node_modules/webpack/bin/webpack.js", "--config-name", "functions", "--output-path", output);
-  await run("node_modules/rolldown/bin/cli.mjs", "-c", "--dir", output, "--logLevel", "silent");
+  const words = ["node_modules/rolldown/bin/cli.mjs", "-c", "--dir", output, "--logLevel", "silent"];
+  await promisify(execFile)(process.execPath, words, { cwd: TOP });
 }
 
 /** Bytes of files as they travel. */

@@ -1,14 +1,13 @@
-import { execFile } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { promisify } from "node:util";
 import { createContext, runInContext } from "node:vm";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { FUNCTIONS } from "../../src/functions/catalogue.ts";
 import { argumentsOf } from "../../src/functions/define-function.ts";
 import { NAMESPACE } from "../../src/functions/namespace.ts";
+import { buildInto } from "../build/build-into.ts";
 
 const TOP = fileURLToPath(new URL("../..", import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), "functions-"));
@@ -32,8 +31,7 @@ let associated: Map<string, Associated>;
 let metadata: readonly Metadata[];
 
 beforeAll(async () => {
-  const webpack = ["node_modules/webpack/bin/webpack.js", "--config-name", "functions", "-o", folder];
-  await promisify(execFile)(process.execPath, webpack, { cwd: TOP });
+  await buildInto(folder);
   associated = new Map();
   const associate = (id: string, answer: Associated) => void associated.set(id, answer);
   // A context with the language itself and this one object: no window, no timers, no console, no Error of the platform.
