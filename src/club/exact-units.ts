@@ -2,7 +2,7 @@
 export const gramsPerOunce = 28.349523125;
 
 /** Centimetres in one inch: exact by definition of the international yard (0.9144 m / 36). */
-const centimetresPerInch = 2.54;
+export const centimetresPerInch = 2.54;
 
 /** Standard acceleration of gravity in m/s2: exact by convention (3rd General Conference on Weights and Measures). */
 export const standardGravity = 9.80665;

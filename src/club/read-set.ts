@@ -1,5 +1,7 @@
 import Papa from "papaparse";
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { centimetresPerInch } from "./exact-units.ts";
+import { scaleLengths } from "./scale-lengths.ts";
 import { setFileClub, setFileColumns } from "./set-file-columns.ts";
 import { type SetFileDraft, setFileLines } from "./set-file-lines.ts";
 import type { SetClub, SetRequest } from "./set-request.ts";
@@ -12,6 +14,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  *
  * ```text
  * set; Harrow Lane irons
+ * lengths; cm                         all lengths below in centimetres; inches where this line is left out
  * target; swingweight; D2; 0.5; 7     code, points a club shorter, from which club (both optional)
  * target; inertia; 2750               instead: one moment of inertia, kg cm2
  * target; inertia of; 7; D2           instead: the moment of inertia of the 7 built to D2
@@ -97,5 +100,7 @@ function complete(draft: SetFileDraft, clubs: readonly SetClub[]): Outcome<SetRe
       ? { kind: "list" as const, weights: own }
       : invalid('The set has no shaft weights; a line like "shafts; 108; 3; 7" should give them.'));
   if (isProblem(shafts)) return shafts;
-  return { ...draft, clubs, grip, target, shafts };
+  const { lengths, ...rest } = draft;
+  const request = { ...rest, clubs, grip, target, shafts };
+  return lengths === "cm" ? scaleLengths(request, (cm) => cm / centimetresPerInch) : request;
 }

@@ -6,7 +6,7 @@ import type { SetRequest, SetTolerances } from "./set-request.ts";
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 
 /** What the lines above the table have said so far. */
-export type SetFileDraft = Writable<Partial<Omit<SetRequest, "clubs">>>;
+export type SetFileDraft = Writable<Partial<Omit<SetRequest, "clubs">>> & { lengths?: "in" | "cm" };
 
 const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total"] as const;
 
@@ -117,6 +117,14 @@ export const setFileLines: Readonly<
   shafts,
   tolerance,
   "tip trims": tipTrims,
+  lengths: (draft, [unit = ""]) => {
+    const word = unit.trim().toLowerCase();
+    if (word !== "in" && word !== "cm") {
+      return invalid(`lengths are in "${unit.trim()}"; they should be in in or cm.`);
+    }
+    draft.lengths = word;
+    return undefined;
+  },
   grip: line("grip", (draft, [weight, length, balance]) => {
     draft.grip = { weight, length, balance };
   }),

@@ -1,4 +1,6 @@
 import Papa from "papaparse";
+import { centimetresPerInch } from "./exact-units.ts";
+import { scaleLengths } from "./scale-lengths.ts";
 import type { SetClub, SetRequest, SetTarget } from "./set-request.ts";
 
 type Row = readonly (string | number | undefined)[];
@@ -26,14 +28,20 @@ const ALWAYS: readonly (keyof SetClub)[] = ["club", "length", "loft", "lie", "he
 
 /**
  * A set request written as the set file that `readSetFile` reads back as the same request: lines about the whole
- * set, then the row of headings, then a row a club. Semicolons stand between the cells.
+ * set, then the row of headings, then a row a club. Semicolons stand between the cells. In centimetres lengths are
+ * written to a tenth of a millimetre, finer than a bench can measure.
  */
-export function setFileText(request: SetRequest): string {
+export function setFileText(inInches: SetRequest, lengths: "in" | "cm" = "in"): string {
+  const request =
+    lengths === "cm"
+      ? scaleLengths(inInches, (inches) => Math.round(inches * centimetresPerInch * 100) / 100)
+      : inInches;
   const putters = request.clubs.some(({ putter }) => putter);
   const shown = COLUMNS.filter(
     ([, field]) => ALWAYS.includes(field) || request.clubs.some((club) => club[field] !== undefined),
   );
   const rows: Row[] = [
+    ...(lengths === "cm" ? [["lengths", "cm"]] : []),
     ...wholeSet(request),
     [...shown.map(([heading]) => heading), ...(putters ? ["putter"] : [])],
     ...request.clubs.map((club) => [

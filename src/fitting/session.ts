@@ -38,6 +38,8 @@ export interface Session {
   /** What the flight should be; the trade's usual windows until the fitter changes them. */
   readonly windows: TargetWindows;
   readonly units: UnitSet;
+  /** What parts whole digits from decimals in sentences; a point where it is left out. Cells follow their spreadsheet. */
+  readonly decimalMark?: string;
   /** The air it was hit in; left out: not stated, and taken for the reference air. */
   readonly air?: AirFacts;
 }
@@ -62,6 +64,7 @@ export function sessionOf(table: ShotTable, facts: SessionFacts = {}): Session {
     goal: facts.goal ?? "overall",
     windows: { ...windowsFor(table, facts.title ?? ""), ...facts.windows },
     units: facts.units ?? "us",
+    ...(facts.decimalMark ? { decimalMark: facts.decimalMark } : {}),
     ...(facts.air ? { air: facts.air } : {}),
   };
 }

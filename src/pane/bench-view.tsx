@@ -2,6 +2,7 @@ import { setFileText } from "../club/set-file-text.ts";
 import type { Session } from "../fitting/session.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { benchJob } from "../sheets/bench-job.ts";
+import { benchLengths } from "../sheets/bench-lengths.ts";
 import { benchWorkbook } from "../sheets/bench-workbook.ts";
 import { chosenBuild } from "./chosen-build.ts";
 import type { DeskAction } from "./desk.ts";
@@ -23,8 +24,9 @@ interface BenchViewProps {
 /** From the choice to a set: which build, what the set is, what speaks against it, and its Build sheet. */
 export const BenchView = whenChanged(({ session, choice, maker, figures, dispatch }: BenchViewProps) => {
   const chosen = chosenBuild(session, choice);
+  const { unit } = benchLengths(session.units);
   const usual = benchJob(session, chosen, null);
-  const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request));
+  const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request, unit));
   const job = choice.set === null ? usual : benchJob(session, chosen, choice.set);
   const problem = isProblem(job) ? job : null;
   const working = maker.making.is === "working";
@@ -46,8 +48,8 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
       </select>
       <p class="quiet">
         {choice.set === null
-          ? "The usual set for this build. Type over any line, or paste a set file of your own: grams, inches, degrees."
-          : "Your own set file: grams, inches, degrees."}
+          ? `The usual set for this build: grams, ${unit}, degrees. Type over any line, or paste a set file of your own.`
+          : "Your own set file: grams, degrees, and inches unless a line says “lengths; cm”."}
       </p>
       <label for="set-text">Set file, a line for each thing and each club</label>
       <textarea

@@ -40,13 +40,19 @@ export type Fill = (session: Session) => Session;
  * Works out what a draft says; null while it has no text. Steps whose input has not changed keep their last answer.
  *
  * @param fill taken only where the draft asks for it
+ * @param decimalMark what sentences on sheets are to write
  */
-export function derive(draft: Draft, units: UnitSet, fill: Fill | null = null): Outcome<Derived> | null {
+export function derive(
+  draft: Draft,
+  units: UnitSet,
+  fill: Fill | null = null,
+  decimalMark = ".",
+): Outcome<Derived> | null {
   if (draft.text.trim() === "") return null;
   const table = read(draft.text, draft.corrections, draft.facts.leftHanded);
   if (isProblem(table)) return table;
   const named = rename(table, draft.builds);
-  const measured = sit(tick(named, draft.ticks), draft.builds, draft.facts, units);
+  const measured = sit(tick(named, draft.ticks), draft.builds, draft.facts, units, decimalMark);
   const session = draft.facts.fill && fill ? compute(measured, fill) : measured;
   return gather(table, session, screen(named));
 }
@@ -56,6 +62,7 @@ function toSession(
   builds: Draft["builds"],
   facts: Draft["facts"],
   units: UnitSet,
+  decimalMark: string,
 ): Session {
   const calledNow = (was: string) => builds[was]?.name?.trim() || was;
   const told = new Map(
@@ -66,7 +73,7 @@ function toSession(
   const session = sessionOf(table, {
     ...plain,
     ...(Object.keys(air).length > 0 ? { air } : {}),
-    ...{ baseline: calledNow(facts.baseline), builds: specs, units },
+    ...{ baseline: calledNow(facts.baseline), builds: specs, units, decimalMark },
   });
   return { ...session, windows: withOwnWindows(session.windows, windows) };
 }

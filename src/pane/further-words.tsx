@@ -6,12 +6,12 @@ import type { Session } from "../fitting/session.ts";
 import { sessionAir } from "../fitting/session-air.ts";
 import { weightWords } from "../fitting/weight-words.ts";
 import { isProblem } from "../outcome/problem.ts";
+import { localWords } from "../sheets/local-words.ts";
 import { CarriesTable } from "./carries-table.tsx";
 import { displayOf } from "./display.ts";
 import { evenedCarries } from "./evened-carries.ts";
 import type { Figures } from "./figures.ts";
 import { lastAnswer } from "./last-answer.ts";
-import { localWords } from "./local-words.ts";
 import { LoftQuestion } from "./loft-question.tsx";
 import { whenChanged } from "./when-changed.ts";
 

@@ -6,6 +6,7 @@ import { correctionsOf } from "./corrections-of.ts";
 import { type Derived, derive } from "./derive.ts";
 import { type Kept, nothingKept, openDraft } from "./draft.ts";
 import { fetchFilling } from "./fetch-parts.ts";
+import { figuresFor } from "./figures.ts";
 import { keepAll, recallKept } from "./keeping.ts";
 import { moment, today } from "./today.ts";
 import { withCells } from "./with-cells.ts";
@@ -69,7 +70,7 @@ async function derivedFrom(kept: Kept): Promise<Derived | Problem> {
   );
   const draft = openDraft(kept);
   const filling = draft.facts.fill ? await fetchFilling() : null;
-  return derive(draft, kept.units, filling?.filledSession) ?? nothing;
+  return derive(draft, kept.units, filling?.filledSession, figuresFor().decimalMark) ?? nothing;
 }
 
 function sentenceOf(written: Outcome<Written>): string {

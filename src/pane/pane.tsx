@@ -32,7 +32,7 @@ export function Pane({ host, demo }: PaneProps) {
   const { units } = desk.kept;
   const filling = useFetched(fetchFilling, draft.facts.fill);
   const waits = draft.facts.fill && !filling;
-  const derived = ready ? derive(draft, units, filling?.filledSession) : null;
+  const derived = ready ? derive(draft, units, filling?.filledSession, figures.decimalMark) : null;
   const problem = isProblem(derived) ? derived : null;
   const known = isProblem(derived) ? null : derived;
   const judged = useAfterPaint(known?.session ?? null);

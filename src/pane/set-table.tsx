@@ -1,5 +1,7 @@
 import { Fragment } from "preact";
 import type { BenchJob } from "../sheets/bench-job.ts";
+import { benchLengths } from "../sheets/bench-lengths.ts";
+import { benchWords } from "../sheets/bench-words.ts";
 import type { Figures } from "./figures.ts";
 
 interface SetTableProps {
@@ -8,7 +10,10 @@ interface SetTableProps {
 }
 
 /** The set in four figures a club, with what the bench must know beside the club that it is about. */
-export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
+export function SetTable({ job, figures }: SetTableProps) {
+  const { plan, warnings, units = "us" } = job;
+  const { unit, shown, decimals } = benchLengths(units);
+  const words = benchWords(job);
   const about = (club: string) => warnings.filter((warning) => warning.startsWith(`Club ${club}:`));
   const others = warnings.filter((warning) => !plan.clubs.some(({ club }) => about(club).includes(warning)));
   return (
@@ -19,7 +24,7 @@ export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
           <thead>
             <tr>
               <th scope="col">Club</th>
-              <th scope="col">Length in</th>
+              <th scope="col">Length {unit}</th>
               <th scope="col">Shaft g</th>
               <th scope="col">Head g</th>
               <th scope="col">Total g</th>
@@ -30,7 +35,7 @@ export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
               <Fragment key={club.club}>
                 <tr>
                   <th scope="row">{club.club}</th>
-                  <td>{figures.plain(club.length, 3)}</td>
+                  <td>{figures.plain(shown(club.length), decimals)}</td>
                   <td>{figures.show(club.shaftWeight, 1)}</td>
                   <td>{figures.show(club.headWeight, 1)}</td>
                   <td>{figures.show(club.built.weight, 0)}</td>
@@ -38,7 +43,7 @@ export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
                 {about(club.club).map((warning) => (
                   <tr key={warning}>
                     <td colSpan={5} class="doubt">
-                      {warning}
+                      {words(warning)}
                     </td>
                   </tr>
                 ))}
@@ -49,7 +54,7 @@ export function SetTable({ job: { plan, warnings }, figures }: SetTableProps) {
       </section>
       {others.map((warning) => (
         <p key={warning} class="problem">
-          {warning}
+          {words(warning)}
         </p>
       ))}
     </>

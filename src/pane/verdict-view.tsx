@@ -2,12 +2,12 @@ import { GOALS, type Goal, type Session } from "../fitting/session.ts";
 import { outOfHundred } from "../fitting/verdict-words.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { type Chance, chancePicture } from "../pictures/chance-picture.ts";
+import { localWords } from "../sheets/local-words.ts";
 import type { DeskAction } from "./desk.ts";
 import { Drawing } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 import { GOAL_WORDS } from "./goal-words.ts";
 import { choiceOf, wordsOf } from "./judge.ts";
-import { localWords } from "./local-words.ts";
 
 interface VerdictViewProps {
   readonly session: Session;

@@ -6,6 +6,7 @@ import { swingweightScale } from "../club/swingweight-scale.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { areaName, cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { benchLengths } from "./bench-lengths.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
 import { CHECKED_FIGURES } from "./checked-figures.ts";
 import type { FormulaCell } from "./plan.ts";
@@ -77,7 +78,8 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
   const size = (cell: string, digits: number) => `ROUND(ABS(${cell}),${digits})`;
   const [head, butt] = [cellName(row, 3, "column"), cellName(row, 4, "column")];
   const length = layout.measured("length", club);
-  const most = job.request.clubs[club]?.putter ? 1000 : lengthRule.greatest;
+  const { unit, shown, decimals } = benchLengths(job.units ?? "us");
+  const most = job.request.clubs[club]?.putter ? 1000 : shown(lengthRule.greatest);
   const where = (key: (typeof CHECKED_FIGURES)[number]["key"], over: string, under: string) => {
     const off = layout.difference(key, club);
     return `IF(${layout.mark(key, club)}="adjust",IF(${off}>0,${over},${under}),"")`;
@@ -88,11 +90,11 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
   const passed = `COUNTIF(${marks},"pass")`;
   const marked = `(${passed}+COUNTIF(${marks},"adjust"))`;
   const parts = [
-    `IF(ISNUMBER(${length}),IF(OR(${length}<${lengthRule.least},${length}>${most}),"Length is outside the Rules of Golf. ",""),"")`,
+    `IF(ISNUMBER(${length}),IF(OR(${length}<${shown(lengthRule.least)},${length}>${most}),"Length is outside the Rules of Golf. ",""),"")`,
     where(
       "length",
-      `"Cut "&${by("length", 3)}&" in off the butt. "`,
-      `"Extend the butt "&${by("length", 3)}&" in. "`,
+      `"Cut "&${by("length", decimals)}&" ${unit} off the butt. "`,
+      `"Extend the butt "&${by("length", decimals)}&" ${unit}. "`,
     ),
     where(
       "shaft",

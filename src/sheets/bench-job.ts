@@ -8,6 +8,7 @@ import { clubKindIn } from "../fitting/club-kind.ts";
 import type { Session } from "../fitting/session.ts";
 import { setRequestFor } from "../fitting/set-request.ts";
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
 import { tolerancesOf } from "./checked-figures.ts";
 
 /** All that the bench needs to know: what was chosen, for whom, and the set worked out. */
@@ -16,6 +17,9 @@ export interface BenchJob {
   readonly player: string;
   readonly date: string;
   readonly place: string;
+  /** In which units and with which decimal mark the sheet speaks; yards, inches and a point where left out. */
+  readonly units?: UnitSet;
+  readonly decimalMark?: string;
   readonly request: SetRequest;
   readonly plan: SetPlan;
   /** Shafts given out from the bin, where the set has one. */
@@ -61,14 +65,14 @@ export function benchJob(
 
 /** The same from a set request that was made elsewhere. */
 function benchJobOf(
-  { player, date, place }: Pick<Session, "player" | "date" | "place">,
+  { player, date, place, units, decimalMark = "." }: Session,
   build: BuildSpec,
   request: SetRequest,
   carryOf?: CarryOf,
 ): Outcome<BenchJob> {
   const plan = planSet(request, carryOf);
   if (isProblem(plan)) return plan;
-  const job = { build, player, date, place, request, plan };
+  const job = { build, player, date, place, units, decimalMark, request, plan };
   if (request.bin === undefined) return { ...job, warnings: plan.warnings };
   const sorting = planWithShafts(plan, request.bin, { tolerance: tolerancesOf(request).shaft });
   if (isProblem(sorting)) return sorting;

@@ -1,6 +1,7 @@
 import { lengthRule } from "../club/check-length.ts";
 import { ADJUST_COLUMNS, putAdjust } from "./adjust-table.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { benchWords } from "./bench-words.ts";
 import { buildLayout } from "./build-layout.ts";
 import { buildSteps, FIRST_OF_ALL, LENGTHS_CONFORM } from "./build-steps.ts";
 import { putCheck } from "./check-table.ts";
@@ -32,13 +33,14 @@ export function buildWorkbook(job: BenchJob, taken: Taken, made: string): Workbo
 export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan {
   const draft = new SheetDraft(name);
   const remarks = remarksOf(job);
+  const words = benchWords(job);
   const layout = buildLayout(job, HEAD_ROWS + remarks.length + 1);
   const { columns } = layout;
   draft.putAcross(0, 0, columns, `Build sheet: ${job.request.name ?? job.build.name}`, "title", 28);
   draft.putAcross(1, 0, columns, factsLine(job, made), "subtitle", 18);
   draft.putAcross(2, 0, columns, FIRST_OF_ALL, "sentenceStrong", 20);
   remarks.forEach(({ text, warns }, index) => {
-    draft.putAcross(HEAD_ROWS + index, 0, columns, text, warns ? "warning" : "small", warns ? 16 : 14);
+    draft.putAcross(HEAD_ROWS + index, 0, columns, words(text), warns ? "warning" : "small", warns ? 16 : 14);
   });
   putTolerances(draft, job, layout);
   putPlan(draft, job, layout);
@@ -50,7 +52,14 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
   let row = 1 + Math.max(parts, moves, layout.adjustClubs + job.plan.clubs.length);
   draft.putAcross(row++, 0, columns, "Steps and cautions", "headingLeft");
   buildSteps(job).forEach((step, index) => {
-    draft.putAcross(row++, 0, columns, `${index + 1}. ${step}`, "sentence", step.length > LINE ? 30 : 15);
+    draft.putAcross(
+      row++,
+      0,
+      columns,
+      `${index + 1}. ${words(step)}`,
+      "sentence",
+      step.length > LINE ? 30 : 15,
+    );
   });
   draft.width(0, 1, 13);
   draft.width(1, columns - 1, 7.3);

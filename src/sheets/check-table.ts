@@ -1,7 +1,7 @@
 import { cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
-import { CHECKED_FIGURES, type CheckedFigure } from "./checked-figures.ts";
+import { type CheckedFigure, checkedFigures } from "./checked-figures.ts";
 import type { CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import { pointsFormula } from "./swingweight-formula.ts";
@@ -20,7 +20,7 @@ export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout):
     clubs.map(({ club }) => [club]),
     "label",
   );
-  for (const figure of CHECKED_FIGURES) {
+  for (const figure of checkedFigures(job.units)) {
     const column = layout.columnOf(figure.key);
     draft.putAcross(row, column, PER_FIGURE, `${figure.label}, ${figure.unit}`, "headingCentre");
     draft.put(row + 1, column, [["Target", "Measured", "Differ-ence", "Mark"]], "headingCentre");

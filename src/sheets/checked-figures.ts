@@ -1,6 +1,8 @@
 import type { PlannedClub } from "../club/plan-club.ts";
 import type { SetRequest, SetTolerances } from "../club/set-request.ts";
 import { isProblem } from "../outcome/problem.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
+import { benchLengths } from "./bench-lengths.ts";
 
 /** A figure that the bench measures on a built club and holds against its target. */
 export interface CheckedFigure {
@@ -25,6 +27,20 @@ export const CHECKED_FIGURES: readonly CheckedFigure[] = [
   { key: "loft", label: "Loft", unit: "°", format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0", tolerance: 0.5, most: 90, target: (club) => club.loft ?? null },
   { key: "lie", label: "Lie", unit: "°", format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0", tolerance: 0.5, most: 90, target: (club) => club.lie ?? null },
 ];
+
+/** The same in the units of a job: its length in centimetres where shots are shown in metres. */
+export function checkedFigures(units: UnitSet = "us"): readonly CheckedFigure[] {
+  const { unit, format, differenceFormat, shown } = benchLengths(units);
+  return CHECKED_FIGURES.map((figure) =>
+    figure.key === "length"
+      ? {
+          ...figure,
+          ...{ unit, format, differenceFormat, tolerance: shown(figure.tolerance), most: shown(figure.most) },
+          target: ({ length }) => shown(length),
+        }
+      : figure,
+  );
+}
 
 /** What each figure may be off, by the set file where it says. */
 export function tolerancesOf({ tolerances = {} }: SetRequest): Required<Omit<SetTolerances, "head">> {

@@ -4,10 +4,10 @@ import { deliveryDoubts } from "../fitting/delivery-doubts.ts";
 import { computedWords } from "../fitting/filled-session.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
 import { outlierWords } from "../fitting/outlier-words.ts";
-import { playerWords } from "../fitting/player-words.ts";
+import { type PlayerWords, playerWords } from "../fitting/player-words.ts";
 import type { Session } from "../fitting/session.ts";
 import { sessionFlight } from "../fitting/session-flight.ts";
-import { verdictWords } from "../fitting/verdict-words.ts";
+import { type VerdictWords, verdictWords } from "../fitting/verdict-words.ts";
 import { weightWords } from "../fitting/weight-words.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { proposeOutliers } from "../shots/screening.ts";
@@ -18,6 +18,7 @@ import { freeAreaName, freeSheetName, type Taken } from "./free-names.ts";
 import type { FormulaCell, SheetPlan, WorkbookPlan } from "./plan.ts";
 import { playerSheet } from "./player-sheet.ts";
 import { remarksOf } from "./remarks.ts";
+import { sessionWords } from "./session-words.ts";
 import { shotsLayout } from "./shots-layout.ts";
 import { shotsSheet } from "./shots-sheet.ts";
 import { workingsLayout } from "./workings-sheet.ts";
@@ -35,28 +36,30 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
   const shots = shotsLayout(shown, shotsName);
   const workings = workingsLayout(shown, shots, workingsName);
   const decision = decide(session);
+  const local = sessionWords(session);
   const [comparisonPlan, workingsPlan] = comparisonSheets({
     session: shown,
     comparison: compareBuilds(shown),
     shots,
     workings,
     name: comparisonName,
-    words: verdictWords(session, decision),
+    words: localVerdict(verdictWords(session, decision), local),
     warnings: [
       ...computedWords(session),
       ...outlierWords(session),
       ...weightWords(session),
       ...driftWarnings(session),
-    ],
+    ].map(local),
     chances: isProblem(decision) ? null : decision.chances,
     flight: sessionFlight(session),
     made,
   });
   const remarks = remarksOf(session, [...proposeOutliers(session.table), ...deliveryDoubts(session)]);
-  const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), remarks);
+  const said = new Map([...remarks].map(([shot, remark]) => [shot, local(remark)]));
+  const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), said);
   const playerPlan = playerSheet({
     session,
-    words: playerWords(session, decision),
+    words: localPlayer(playerWords(session, decision), local),
     workings,
     name: playerName,
     charts: comparisonPlan.charts.filter(({ name }) => FOR_PLAYERS.has(name)),
@@ -66,6 +69,28 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     sheets: [comparisonPlan, playerPlan, shotsPlan, workingsPlan],
     names: [],
     active: comparisonName,
+  };
+}
+
+function localVerdict(words: VerdictWords, local: (sentence: string) => string): VerdictWords {
+  const { headline, reasons, costs, next } = words;
+  return {
+    headline: local(headline),
+    reasons: reasons.map(local),
+    costs: costs.map(local),
+    next: local(next),
+  };
+}
+
+function localPlayer(words: PlayerWords, local: (sentence: string) => string): PlayerWords {
+  return {
+    ...words,
+    tried: words.tried.map(local),
+    suggestion: local(words.suggestion),
+    why: words.why.map(local),
+    sure: words.sure.map(local),
+    changes: words.changes.map((change) => ({ ...change, words: local(change.words) })),
+    meanings: words.meanings.map(local),
   };
 }
 

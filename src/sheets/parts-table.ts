@@ -1,6 +1,7 @@
 import { partsList } from "../club/parts-list.ts";
 import { areaName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { benchWords } from "./bench-words.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 
 /** Columns that the list takes: three for the part, one for how many, one for grams. */
@@ -49,13 +50,17 @@ export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: 
 }
 
 /** A part with what the chosen build tells of it: "Raw shaft: 105 g mid-launch", or "Raw shaft: 102 to 117 g, mid". */
-function partWords(part: string, { build, plan }: BenchJob): string {
+function partWords(part: string, job: BenchJob): string {
+  const { build, plan } = job;
   const weights = plan.clubs.map(({ shaftWeight }) => shaftWeight);
   const [least, most] = [Math.min(...weights), Math.max(...weights)].map((weight) =>
     Number(weight.toFixed(1)),
   );
   // A name that says a weight would be wrong of shafts that step.
-  const shaft = least === build.weight && most === least ? build.name : range(least!, most!, build.profile);
+  const shaft =
+    least === build.weight && most === least
+      ? build.name
+      : benchWords(job)(range(least!, most!, build.profile));
   const told = part === "raw shaft" ? [shaft, build.flex] : part === "head" ? [build.head] : [];
   const words = told.filter((word) => word !== undefined && word !== "").join(", ");
   const name = part.charAt(0).toUpperCase() + part.slice(1);

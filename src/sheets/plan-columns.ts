@@ -1,6 +1,7 @@
 import type { SetPlanClub } from "../club/plan-set.ts";
 import { isProblem } from "../outcome/problem.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { type BenchLengths, benchLengths } from "./bench-lengths.ts";
 import type { CheckedFigure } from "./checked-figures.ts";
 import type { CellValue } from "./plan.ts";
 
@@ -8,6 +9,8 @@ import type { CellValue } from "./plan.ts";
 export interface PlanColumn {
   readonly heading: string;
   readonly format: string;
+  /** Whether it is a length, which is shown in the units of the job. */
+  readonly length?: true;
   /** The checked figure whose target stands in this column. */
   readonly checks?: CheckedFigure["key"];
   readonly of: (club: SetPlanClub, index: number, job: BenchJob) => CellValue | undefined;
@@ -20,7 +23,7 @@ const signedGrams = "+0.0;-0.0;0.0";
 
 // biome-ignore format: a table reads best with a line a row
 const ALL: readonly PlanColumn[] = [
-  { heading: "Length (in)", format: inches, checks: "length", of: (club) => club.length },
+  { heading: "Length", length: true, format: inches, checks: "length", of: (club) => club.length },
   { heading: "Loft (°)", format: "0.0#", checks: "loft", of: (club) => club.loft },
   { heading: "Loft gap (°)", format: "0.0#", of: (club) => club.loftGap },
   { heading: "Lie (°)", format: "0.0#", checks: "lie", of: (club) => club.lie },
@@ -28,10 +31,10 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Shaft no. in bin", format: "0", of: (_, index, { sorting }) => sorting?.choices[index]?.shaft },
   { heading: "Its weight (g)", format: grams, of: (_, index, { sorting }) => sorting?.choices[index]?.weight },
   { heading: "Drift (points)", format: "+0.00;-0.00;0.00", of: (_, index, { sorting }) => sorting?.drift[index] },
-  { heading: "Raw length (in)", format: inches, of: (club) => club.parts.shaft.length },
-  { heading: "Tip trim (in)", format: inches, of: (club) => club.cut.tip },
-  { heading: "Butt trim (in)", format: inches, of: (club) => club.cut.butt },
-  { heading: "Cut length (in)", format: inches, of: (club) => club.cut.cutLength },
+  { heading: "Raw length", length: true, format: inches, of: (club) => club.parts.shaft.length },
+  { heading: "Tip trim", length: true, format: inches, of: (club) => club.cut.tip },
+  { heading: "Butt trim", length: true, format: inches, of: (club) => club.cut.butt },
+  { heading: "Cut length", length: true, format: inches, of: (club) => club.cut.cutLength },
   { heading: "Cut weight (g)", format: grams, of: (club) => club.cut.weight },
   { heading: "Grip (g)", format: grams, of: (club) => club.parts.grip.weight },
   { heading: "Head needed (g)", format: grams, of: (club) => club.headWeight },
@@ -42,7 +45,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Bend lie (°)", format: signed, of: (club) => club.lieChange },
   { heading: "Bounce after (°)", format: "0.0#", of: (club) => club.bounce },
   { heading: "Total weight (g)", format: grams, checks: "total", of: (club) => club.built.weight },
-  { heading: "Balance point (in)", format: "0.00", of: (club) => club.built.balance },
+  { heading: "Balance point", length: true, format: "0.00", of: (club) => club.built.balance },
   { heading: "Swing-weight", format: "General", checks: "swingweight", of: ({ built }) => (isProblem(built.swingweight) ? "beyond" : built.swingweight) },
   { heading: "Inertia (kg cm2)", format: "0", of: (club) => club.built.inertiaButt },
   { heading: "Period (s)", format: "0.000", of: (club) => club.period },
@@ -50,7 +53,22 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Carry gap", format: "0", of: (club) => club.carryGap },
 ];
 
+function inUnits(column: PlanColumn, { unit, format, shown }: BenchLengths): PlanColumn {
+  return {
+    ...column,
+    heading: `${column.heading} (${unit})`,
+    format: unit === "in" ? column.format : format,
+    of: (club, index, job) => {
+      const value = column.of(club, index, job);
+      return typeof value === "number" ? shown(value) : value;
+    },
+  };
+}
+
 /** The columns in which some club has something. */
 export function planColumns(job: BenchJob): readonly PlanColumn[] {
-  return ALL.filter(({ of }) => job.plan.clubs.some((club, index) => of(club, index, job) !== undefined));
+  const lengths = benchLengths(job.units ?? "us");
+  return ALL.filter(({ of }) => job.plan.clubs.some((club, index) => of(club, index, job) !== undefined)).map(
+    (column) => (column.length ? inUnits(column, lengths) : column),
+  );
 }

@@ -7,6 +7,7 @@ import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { BEFORE_BUILDS, PER_BUILD } from "./comparison-table.ts";
 import { numberFormat, showing, unitText } from "./display-session.ts";
 import type { CellValue, FormulaCell } from "./plan.ts";
+import { sessionWords } from "./session-words.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
@@ -66,7 +67,7 @@ export function putSameAir(
     row += 1;
   }
   const note = [`By factors of the flight model, worked out ${made}.`, ...airWords(flight), ...flight.notes];
-  draft.putAcross(row, 0, BEFORE_BUILDS + width, note.join(" "), "small", 26);
+  draft.putAcross(row, 0, BEFORE_BUILDS + width, sessionWords(session)(note.join(" ")), "small", 26);
   return row + 1;
 }
 
@@ -75,7 +76,7 @@ function labelOf(session: Session, { same }: SessionFlight, step: Step): string 
   if (step === "strikeAdjusted") return "and usual strike";
   const speed = metricOf("clubSpeed");
   const common = showing(speed, session.units)(same[0]!.clubSpeed ?? 0);
-  return `and at ${common.toFixed(1)} ${unitText(speed, session.units)}`;
+  return sessionWords(session)(`and at ${common.toFixed(1)} ${unitText(speed, session.units)}`);
 }
 
 /** A row a build: the factor on its measured carry, or the carry itself where none was measured. */

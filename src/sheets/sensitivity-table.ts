@@ -3,6 +3,7 @@ import { type Sensitivity, sensitivities } from "../club/sensitivities.ts";
 import type { SetRequest } from "../club/set-request.ts";
 import { isProblem } from "../outcome/problem.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { benchWords } from "./bench-words.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
 
 /** Columns that the words of a change take; rule of thumb, model and inertia follow. */
@@ -20,12 +21,13 @@ const RULE_OF_THUMB: Readonly<Record<Sensitivity["part"], number>> = {
 export function putSensitivities(draft: SheetDraft, job: BenchJob, row: number, column: number): number {
   const club = referenceClub(job.request, job.plan.clubs);
   const found = sensitivities(club.parts);
+  const words = benchWords(job);
   if (isProblem(found)) return row;
   draft.putAcross(row, column, NAME, `What moves swingweight on club ${club.club}`, "headingLeft");
   draft.put(row, column + NAME, [["Rule of thumb", "Model, points", "Model, kg cm2"]], "headingCentre");
   found.forEach(({ part, change, unit, points, inertia }, index) => {
     const at = row + 1 + index;
-    draft.putAcross(at, column, NAME, `${change} ${unit} more ${part}`, "label");
+    draft.putAcross(at, column, NAME, words(`${change} ${unit} more ${part}`), "label");
     draft.put(at, column + NAME, [[RULE_OF_THUMB[part], points, inertia]], "figure");
   });
   draft.format(area(row + 1, column + NAME, found.length), "+0;-0;0");

@@ -24,9 +24,9 @@ export interface OpenPage {
   readonly complaints: string[];
 }
 
-/** Opens the page and waits until the grid is ready. */
-export async function openWorkbench(browser: Browser, address: string): Promise<OpenPage> {
-  const page = await browser.newPage({ viewport: { width: 1400, height: 850 } });
+/** Opens the page and waits until the grid is ready. `locale`: how figures are written there. */
+export async function openWorkbench(browser: Browser, address: string, locale = "en-GB"): Promise<OpenPage> {
+  const page = await browser.newPage({ viewport: { width: 1400, height: 850 }, locale });
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(message.text());

@@ -7,7 +7,7 @@ import { readAir } from "./read-air.ts";
 
 /** The one line of help. */
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--comma] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
 
 /** What was asked for on the command line, with what is taken where nothing was said. */
 export interface CommandLine {
@@ -18,6 +18,8 @@ export interface CommandLine {
   readonly baseline: string | null;
   readonly goal: Goal | null;
   readonly units: UnitSet;
+  /** Sentences of the workbook with a decimal comma. */
+  readonly comma: boolean;
   /** The air it was hit in; null where it was not stated. */
   readonly air: AirFacts | null;
   /** Compute carry, height and landing angle where the table lacks them. */
@@ -69,6 +71,7 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     baseline: values.baseline ?? null,
     goal: (goal as Goal | undefined) ?? null,
     units: units as UnitSet,
+    comma: values.comma ?? false,
     air,
     fill: values.fill ?? false,
     choose: values.choose ?? null,
@@ -87,6 +90,7 @@ function parse(words: readonly string[]) {
       baseline: { type: "string" },
       goal: { type: "string" },
       units: { type: "string" },
+      comma: { type: "boolean" },
       air: { type: "string" },
       fill: { type: "boolean" },
       choose: { type: "string" },

@@ -53,6 +53,7 @@ async function readSession(line: CommandLine): Promise<Outcome<Session>> {
   const session = sessionOf(table, {
     ...facts,
     units: line.units,
+    ...(line.comma ? { decimalMark: "," } : {}),
     ...(line.goal ? { goal: line.goal } : {}),
     ...(line.baseline === null ? {} : { baseline: line.baseline }),
     ...(line.air ? { air: line.air } : {}),

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { localWords } from "../../src/pane/local-words.ts";
+import { localWords } from "../../src/sheets/local-words.ts";
 
 const SENTENCE = "Half of its shots with 6.0 land within 3.5 yd, against 10.25 yd with 6.0+.";
 
@@ -13,6 +13,12 @@ test("figures in sentences take the decimal mark of the place", () => {
 test("names of builds stay as they are, also where one is part of another or holds signs of a pattern", () => {
   expect(localWords(SENTENCE, ["6.0", "6.0+"], ",")).toBe(
     "Half of its shots with 6.0 land within 3,5 yd, against 10,25 yd with 6.0+.",
+  );
+});
+
+test("what a person typed stays as it is between quotation marks", () => {
+  expect(localWords('"12.3x" is no figure; 12.3 would do.', [], ",")).toBe(
+    '"12.3x" is no figure; 12,3 would do.',
   );
 });
 

@@ -1,0 +1,42 @@
+import { centimetresPerInch } from "../club/exact-units.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
+
+/** How lengths of clubs are written at the bench. Inside they are inches. */
+export interface BenchLengths {
+  readonly unit: "in" | "cm";
+  /** An inch in the unit shown. */
+  readonly perInch: number;
+  /** An inch figure in the unit shown, to what a bench can measure: centimetres to a tenth of a millimetre. */
+  readonly shown: (inches: number) => number;
+  /** Decimals that a figure may need, and the number formats that show them. */
+  readonly decimals: number;
+  readonly format: string;
+  readonly differenceFormat: string;
+  /** A sentence with every "0.5 in" of it in the unit shown. */
+  readonly words: (sentence: string) => string;
+}
+
+const INCHES: BenchLengths = {
+  ...{ unit: "in", perInch: 1, decimals: 3 },
+  ...{ format: "0.00##", differenceFormat: "+0.00##;-0.00##;0.00" },
+  shown: (inches) => inches,
+  words: (sentence) => sentence,
+};
+
+const toCentimetres = (inches: number) => Math.round(inches * centimetresPerInch * 100) / 100;
+
+/** A figure of inches in a sentence of ours: not inch-ounces, and not "3 in the set". */
+const IN_WORDS = /(\d+(?:\.\d+)?) in(?![-\w]| (?:the|a|all)\b)/g;
+
+const CENTIMETRES: BenchLengths = {
+  ...{ unit: "cm", perInch: centimetresPerInch, decimals: 2 },
+  ...{ format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0" },
+  shown: toCentimetres,
+  words: (sentence) =>
+    sentence.replace(IN_WORDS, (_, inches: string) => `${toCentimetres(Number(inches))} cm`),
+};
+
+/** Inches where shots are shown in yards, centimetres where they are shown in metres. */
+export function benchLengths(units: UnitSet): BenchLengths {
+  return units === "us" ? INCHES : CENTIMETRES;
+}
