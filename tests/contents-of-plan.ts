@@ -8,6 +8,7 @@ import type {
   SheetPlan,
   WorkbookPlan,
 } from "../src/sheets/plan.ts";
+import { spillsOf } from "../src/sheets/spills.ts";
 import { CONDITION_STYLES, STYLES } from "../src/sheets/styles.ts";
 import type {
   AxisContents,
@@ -82,6 +83,10 @@ function cellsOf(sheet: SheetPlan): Record<string, CellContents> {
         if (value !== null) add(row + i, column + j, contentsOfValue(value));
       });
     });
+  }
+  for (const { area, answers } of spillsOf(sheet)) {
+    each(area, (r, c) => add(r, c, { value: answers[r - area.row]![c - area.column]! }));
+    add(area.row, area.column, { spills: areaName(area) });
   }
   for (const { area, style } of sheet.styles) each(area, (r, c) => add(r, c, { look: STYLES[style] }));
   for (const { area, format } of sheet.formats) each(area, (r, c) => add(r, c, { format }));

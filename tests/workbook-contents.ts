@@ -37,6 +37,8 @@ export interface CellContents {
   readonly value?: string | number | boolean;
   /** Without "=" and without the prefixes that files put before newer functions. */
   readonly formula?: string;
+  /** The cells that the formula fills, where these are more than its own. */
+  readonly spills?: string;
   /** Left out for `General`. */
   readonly format?: string;
   /** Left out where the cell looks plain or was never painted. */

@@ -20,6 +20,11 @@ export type CellValue = string | number | boolean | null | FormulaCell;
 export interface FormulaCell {
   readonly formula: string;
   readonly value: string | number | boolean;
+  /**
+   * All answers of a formula that fills more cells than its own, row by row; `value` is the first of them. The plan
+   * leaves the cells that it fills empty, for what stands there would be in its way.
+   */
+  readonly spills?: readonly (readonly (string | number | boolean)[])[];
 }
 
 /** A rectangle of cells; row and column are counted from 0. */

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { writeXlsx } from "../../src/hosts/file/write-xlsx.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
-import type { CellValue, WorkbookPlan } from "../../src/sheets/plan.ts";
+import { overlap } from "../../src/sheets/overlap.ts";
+import type { CellValue, SheetPlan, WorkbookPlan } from "../../src/sheets/plan.ts";
+import { spillsOf } from "../../src/sheets/spills.ts";
 import { planOfCells } from "../sheets/plan-of-cells.ts";
 import { AWKWARD_TEXTS, samplePlan } from "../sheets/sample-plan.ts";
 import { LIBREOFFICE_TIMEOUT } from "./convert.ts";
@@ -20,6 +22,9 @@ async function answersOf(plan: WorkbookPlan, sheet = "Cells"): Promise<Answers> 
   return (await recalculate(await written(plan))).get(sheet)!;
 }
 
+const isFilled = (sheet: SheetPlan, row: number, column: number) =>
+  spillsOf(sheet).some(({ area }) => overlap(area, { row, column, rows: 1, columns: 1 }));
+
 const TIMEOUT = 2 * LIBREOFFICE_TIMEOUT;
 
 describeWithLibreOffice("a written workbook in LibreOffice", () => {
@@ -28,10 +33,16 @@ describeWithLibreOffice("a written workbook in LibreOffice", () => {
     async () => {
       const workbook = await recalculate(await written(samplePlan()));
       for (const sheet of samplePlan().sheets) {
+        for (const { area, answers } of spillsOf(sheet)) {
+          const found = workbook.get(sheet.name)!.slice(area.row, area.row + area.rows);
+          expect(found.map((line) => line.slice(area.column, area.column + area.columns))).toEqual(answers);
+        }
         for (const { row, column, cells } of sheet.blocks) {
           cells.forEach((line, i) => {
             line.forEach((value, j) => {
               const answer = workbook.get(sheet.name)?.[row + i]?.[column + j] ?? null;
+              // A cell that a formula fills is empty in the plan; above it was held to its answer.
+              if (value === null && isFilled(sheet, row + i, column + j)) return;
               const planned = typeof value === "object" && value !== null ? value.value : value;
               if (typeof planned !== "number") expect(answer).toBe(planned);
               else expect(Math.abs(Number(answer) - planned)).toBeLessThanOrEqual(1e-13 * Math.abs(planned));
@@ -49,6 +60,18 @@ describeWithLibreOffice("a written workbook in LibreOffice", () => {
       const wrong: CellValue = { formula: "6*7", value: 41 };
       const error: CellValue = { formula: "NA()", value: 1 };
       expect(await answersOf(planOfCells([[wrong, error]]))).toEqual([[42, "#N/A"]]);
+    },
+    TIMEOUT,
+  );
+
+  test(
+    "fills the cells of a formula that answers several, and both ways for a spreadsheet that does not",
+    async () => {
+      const spill: CellValue = { formula: "TRANSPOSE(A2:A4*2)", value: 0, spills: [[0, 0, 0]] };
+      const part: CellValue = { formula: "INDEX(INDEX(TRANSPOSE(A2:A4*2),0,0),1,3)", value: 0 };
+      const answers = await answersOf(planOfCells([[spill], [5], [6], [7], [part]]));
+      expect(answers[0]).toEqual([10, 12, 14]);
+      expect(answers[4]![0]).toBe(14);
     },
     TIMEOUT,
   );

@@ -90,6 +90,8 @@ function walker(session: Session, { ObjectPaths }: WireRequest): Walker {
 }
 
 function carryOut(session: Session, walk: Walker, action: WireAction): unknown {
+  // A trace marks a place in the request and is made on no object.
+  if (action.ActionType === ActionType.trace) return null;
   const object = walk.object(action.ObjectPathId);
   if (!object) return null;
   switch (action.ActionType) {
@@ -114,8 +116,6 @@ function carryOut(session: Session, walk: Walker, action: WireAction): unknown {
       const method = object.methods?.[action.Name] ?? missing(object, action.Name);
       return method(...walk.given(action.ArgumentInfo)) ?? null;
     }
-    case ActionType.trace:
-      return null;
     default:
       throw new ServiceError("InvalidRequest", `No such action ${action.ActionType}.`);
   }

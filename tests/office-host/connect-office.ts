@@ -1,4 +1,4 @@
-import type { ServiceAnswer } from "./service.ts";
+import type { ServiceAnswer, WireEvent } from "./service.ts";
 import type { WireRequest } from "./wire-format.ts";
 
 /**
@@ -23,9 +23,21 @@ export function connectOffice(
     context: { value: { requirements: { isSetSupported } } },
     onReady: { value: onReady },
     // The pane is open already; the library would ask the spreadsheet around it.
-    addin: { value: { showAsTaskpane: async () => {} } },
+    addin: {
+      value: {
+        showAsTaskpane: async () => {},
+        // The tests close the pane by what is kept here.
+        onVisibilityModeChanged: async (hear: (message: { visibilityMode: string }) => void) => {
+          globalThis.onPaneVisibility = hear;
+          return async () => {
+            globalThis.onPaneVisibility = undefined;
+          };
+        },
+      },
+    },
   }) as typeof Office;
   const internals = OfficeExtension as unknown as Internals;
+  internals._testSetRichApiMessageReadyImpl(() => Promise.resolve());
   internals.CommonUtility._doApiNotSupportedCheck = true;
   internals.Utility._doApiNotSupportedCheck = true;
   internals.SessionBase._overrideSession = {
@@ -36,7 +48,18 @@ export function connectOffice(
   };
 }
 
+/** Hands events to the loaded client library, as the spreadsheet around the page does. */
+export function tellEvents(entries: readonly WireEvent[]): void {
+  (OfficeExtension as unknown as Internals)._testTriggerRichApiMessageEvent({ entries });
+}
+
+declare global {
+  var onPaneVisibility: ((message: { visibilityMode: string }) => void) | undefined;
+}
+
 interface Internals {
+  _testSetRichApiMessageReadyImpl(ready: () => Promise<void>): void;
+  _testTriggerRichApiMessageEvent(message: { entries: readonly WireEvent[] }): void;
   CommonUtility: { _doApiNotSupportedCheck: boolean };
   Utility: { _doApiNotSupportedCheck: boolean };
   SessionBase: {

@@ -9,29 +9,32 @@ import type {
 import { COLUMNS, ROWS } from "./addresses.ts";
 import { contentsOfChart } from "./contents-of-chart.ts";
 import { lookOfCell } from "./look-of-cell.ts";
+import { spilledValue, spillsOn } from "./spills.ts";
 import { type Bag, cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
 /**
  * What the workbook in memory holds, in the words that all hosts are compared in. Answers of formulas are left out,
- * for nothing calculates here; comments count as notes.
+ * for hardly anything calculates here, but cells that a formula fills have theirs; comments count as notes.
  */
 export function contentsOfOfficeHost(
   workbook: HeldWorkbook,
   which: (name: string) => boolean = () => true,
 ): WorkbookContents {
   return {
-    sheets: workbook.sheets.filter(({ bag }) => which(String(bag.Name))).map(contentsOfSheet),
+    sheets: workbook.sheets
+      .filter(({ bag }) => which(String(bag.Name)))
+      .map((sheet) => contentsOfSheet(workbook, sheet)),
     names: Object.fromEntries([...workbook.names].map(([name, { formula }]) => [name, formula.slice(1)])),
     active: String(workbook.sheets.find(({ id }) => id === workbook.active)?.bag.Name),
   };
 }
 
-function contentsOfSheet(sheet: HeldSheet): SheetContents {
+function contentsOfSheet(workbook: HeldWorkbook, sheet: HeldSheet): SheetContents {
   const { bag, tables, conditions, charts, merges, frozen, print } = sheet;
   return {
     name: String(bag.Name),
     hidden: bag.Visibility !== "Visible",
-    cells: cellsOf(sheet),
+    cells: cellsOf(workbook, sheet),
     widths: sizes(
       sheet,
       "ColumnWidth",
@@ -71,7 +74,7 @@ function contentsOfSheet(sheet: HeldSheet): SheetContents {
   };
 }
 
-function cellsOf(sheet: HeldSheet): Record<string, CellContents> {
+function cellsOf(workbook: HeldWorkbook, sheet: HeldSheet): Record<string, CellContents> {
   const keys = new Set(sheet.cells.keys());
   for (const { area, property } of sheet.paints) {
     if (/^Format\/(ColumnWidth|RowHeight)|^Validation|^Control/.test(property)) continue;
@@ -79,13 +82,26 @@ function cellsOf(sheet: HeldSheet): Record<string, CellContents> {
       for (let c = 0; c < area.columns; c++) keys.add(cellKey(area.row + r, area.column + c));
     }
   }
+  const spills = spillsOn(workbook, sheet);
+  const places = new Map(
+    spills.map(({ area, blocked }) => [cellKey(area.row, area.column), blocked ? "#SPILL!" : areaName(area)]),
+  );
+  for (const { area, blocked } of spills) {
+    for (let i = 0; !blocked && i < area.rows * area.columns; i++) {
+      keys.add(cellKey(area.row + Math.floor(i / area.columns), area.column + (i % area.columns)));
+    }
+  }
   const cells: Record<string, CellContents> = {};
   for (const key of keys) {
     const [row, column] = [Math.floor(key / COLUMNS), key % COLUMNS];
     const held = sheet.cells.get(key);
+    const filled = spilledValue(spills, row, column) as CellContents["value"];
     const { look, format } = lookOfCell(sheet, row, column);
     cells[cellName(row, column)] = {
-      ...(held?.formula ? { formula: held.formula.slice(1) } : held && { value: held.value }),
+      ...(held?.formula
+        ? { formula: held.formula.slice(1) }
+        : (held ?? filled) && { value: held?.value ?? filled }),
+      ...(places.has(key) ? { spills: places.get(key) } : {}),
       ...(format !== "General" && { format }),
       ...(look && { look }),
     };

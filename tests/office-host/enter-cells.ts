@@ -10,6 +10,12 @@ const LONGEST_TEXT = 32_767;
 /** Enters values or formulas into an area: an array of its size, or one entry for all its cells. */
 export function enterCells(workbook: HeldWorkbook, sheet: HeldSheet, area: Area, given: unknown): void {
   eachCell(area, given, (row, column, entry) => put(workbook, sheet, row, column, entry));
+  noteChange(workbook, sheet, area);
+}
+
+/** Remembers a change of which someone wants to hear. */
+export function noteChange(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): void {
+  if (workbook.watched.has(sheet.id)) workbook.changes.push({ sheet: sheet.id, area });
 }
 
 /** Visits the cells of an area with what an array, or one entry for all, gives each of them. */

@@ -1,4 +1,4 @@
-import { connectOffice } from "./connect-office.ts";
+import { connectOffice, tellEvents } from "./connect-office.ts";
 import { loadOffice } from "./load-office.ts";
 import { addNewerMembers } from "./newer-members.ts";
 import { newService, type Service } from "./service.ts";
@@ -11,5 +11,6 @@ export function officeHost(version = "1.20", service = newService()): Service {
   loadOffice();
   addNewerMembers();
   connectOffice(service.answer, version);
+  service.tell = tellEvents;
   return service;
 }

@@ -3,12 +3,13 @@ import type { Area } from "../../src/sheets/plan.ts";
 import { COLUMNS, checked, covers, overlap, parseCells, ROWS, splitAddress } from "./addresses.ts";
 import { collection } from "./collection.ts";
 import { conditions } from "./conditions.ts";
-import { eachCell, enterCells, wrongSize } from "./enter-cells.ts";
+import { eachCell, enterCells, noteChange, wrongSize } from "./enter-cells.ts";
 import { painted, paintStore } from "./painted.ts";
 import { RANGE_FORMAT, VALIDATION } from "./range-shapes.ts";
 import { around, surroundingRegion, usedArea } from "./regions.ts";
-import { invalidArgument } from "./service-error.ts";
+import { invalidArgument, itemNotFound } from "./service-error.ts";
 import { shaped } from "./shapes.ts";
+import { spilledValue, spillsOn } from "./spills.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
@@ -26,11 +27,32 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       Array.from({ length: area.columns }, (_, c) => read(area.row + r, area.column + c)),
     );
   const cell = (row: number, column: number) => sheet.cells.get(cellKey(row, column));
+  const spills = () => spillsOn(workbook, sheet);
+  const spillAt = () => {
+    if (area.rows > 1 || area.columns > 1) throw invalidArgument("spills of more than one cell");
+    return spills().filter((spill) => !spill.blocked && overlap(spill.area, area))[0];
+  };
+  const spillingTo = () => {
+    const spill = spillAt();
+    const own = spill && spill.area.row === area.row && spill.area.column === area.column;
+    return own ? range(workbook, sheet, spill.area) : null;
+  };
+  const spillParent = () => {
+    const spill = spillAt();
+    return spill ? range(workbook, sheet, { ...spill.area, rows: 1, columns: 1 }) : null;
+  };
   const enter = (given: unknown) => enterCells(workbook, sheet, area, given);
-  const values = readOnly(() => grid((row, column) => cell(row, column)?.value ?? ""));
-  const formulas = readOnly(() =>
-    grid((row, column) => cell(row, column)?.formula ?? cell(row, column)?.value ?? ""),
-  );
+  const values = readOnly(() => {
+    const all = spills();
+    return grid((row, column) => spilledValue(all, row, column) ?? cell(row, column)?.value ?? "");
+  });
+  const formulas = readOnly(() => {
+    const all = spills();
+    return grid(
+      (row, column) =>
+        cell(row, column)?.formula ?? spilledValue(all, row, column) ?? cell(row, column)?.value ?? "",
+    );
+  });
   return {
     type: "Range",
     sheet,
@@ -56,6 +78,12 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
           }
         },
       },
+      // Of ExcelApi 1.12; null where some cells spill and others do not.
+      HasSpill: readOnly(() => {
+        const all = spills().filter(({ blocked }) => !blocked);
+        const found = new Set(grid((row, column) => spilledValue(all, row, column) !== undefined).flat());
+        return found.size === 1 ? found.has(true) : null;
+      }),
       // Of ExcelApi 1.18, where tick boxes are.
       Control: {
         get: () => painted(sheet, area, "Control"),
@@ -82,11 +110,16 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       },
       Clear: (what?: string) => {
         eachCell(area, null, (row, column) => sheet.cells.delete(cellKey(row, column)));
+        noteChange(workbook, sheet, area);
         if (what === "Contents") return;
         const kept = sheet.paints.filter((paint) => !covers(area, paint.area));
         sheet.paints.splice(0, sheet.paints.length, ...kept);
       },
-      GetSurroundingRegion: () => range(workbook, sheet, surroundingRegion(sheet, area)),
+      GetSpillingToRange: () => spillingTo() ?? fail(itemNotFound()),
+      GetSpillingToRangeOrNullObject: spillingTo,
+      GetSpillParent: () => spillParent() ?? fail(itemNotFound()),
+      GetSpillParentOrNullObject: spillParent,
+      GetSurroundingRegion: () => range(workbook, sheet, surroundingRegion(workbook, sheet, area)),
       Merge: () => {
         if (sheet.merges.some((other) => overlap(other, area))) throw invalidArgument("merge over a merge");
         if (sheet.tables.some((table) => overlap(table.area, area)))
@@ -101,10 +134,23 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
   };
 }
 
+function fail(error: Error): never {
+  throw error;
+}
+
 /** Of the sheet of a range only what is asked of it; the whole one is in worksheet.ts, which builds on ranges. */
-function homeOf(workbook: HeldWorkbook, sheet: HeldSheet): WireObject {
+export function homeOf(workbook: HeldWorkbook, sheet: HeldSheet): WireObject {
   const whole: Area = { row: 0, column: 0, rows: ROWS, columns: COLUMNS };
-  return { type: "Worksheet", id: sheet.id, methods: { GetRange: () => range(workbook, sheet, whole) } };
+  return {
+    type: "Worksheet",
+    id: sheet.id,
+    scalars: { Id: readOnly(() => sheet.id) },
+    methods: {
+      GetRange: () => range(workbook, sheet, whole),
+      _RegisterDataChangedEvent: () => void workbook.watched.add(sheet.id),
+      _UnregisterDataChangedEvent: () => void workbook.watched.delete(sheet.id),
+    },
+  };
 }
 
 /** The range that an address names, on the given sheet unless it names another. */
@@ -117,7 +163,7 @@ export function rangeAt(workbook: HeldWorkbook, sheet: HeldSheet, address: strin
 
 /** The used part of an area, or null. */
 export function usedRange(workbook: HeldWorkbook, sheet: HeldSheet, within: Area): RangeObject | null {
-  const used = usedArea(sheet, within);
+  const used = usedArea(workbook, sheet, within);
   return used ? range(workbook, sheet, used) : null;
 }
 

@@ -1,18 +1,19 @@
 import type { Area } from "../../src/sheets/plan.ts";
 import { COLUMNS, overlap } from "./addresses.ts";
-import type { HeldSheet } from "./workbook.ts";
+import { spillsOn } from "./spills.ts";
+import type { HeldSheet, HeldWorkbook } from "./workbook.ts";
 
 /** The least area within `within` that holds all cells with something in them. */
-export function usedArea(sheet: HeldSheet, within: Area): Area | undefined {
+export function usedArea(workbook: HeldWorkbook, sheet: HeldSheet, within: Area): Area | undefined {
   let used: Area | undefined;
-  for (const at of filledCells(sheet)) {
+  for (const at of filledCells(workbook, sheet)) {
     if (overlap(at, within)) used = used ? around(used, at) : at;
   }
   return used;
 }
 
 /** The least area with an empty edge all round: grows until nothing touches it, as the service's does. */
-export function surroundingRegion(sheet: HeldSheet, start: Area): Area {
+export function surroundingRegion(workbook: HeldWorkbook, sheet: HeldSheet, start: Area): Area {
   let region = start;
   for (;;) {
     const row = Math.max(0, region.row - 1);
@@ -20,7 +21,7 @@ export function surroundingRegion(sheet: HeldSheet, start: Area): Area {
     const rows = region.row + region.rows + 1 - row;
     const columns = region.column + region.columns + 1 - column;
     let grown = region;
-    for (const at of filledCells(sheet)) {
+    for (const at of filledCells(workbook, sheet)) {
       if (overlap(at, { row, column, rows, columns })) grown = around(grown, at);
     }
     if (grown.rows === region.rows && grown.columns === region.columns) return region;
@@ -40,7 +41,8 @@ export function around(a: Area, b: Area): Area {
   };
 }
 
-function* filledCells(sheet: HeldSheet): Generator<Area> {
+function* filledCells(workbook: HeldWorkbook, sheet: HeldSheet): Generator<Area> {
+  for (const { area, blocked } of spillsOn(workbook, sheet)) if (!blocked) yield area;
   for (const key of sheet.cells.keys()) {
     yield { row: Math.floor(key / COLUMNS), column: key % COLUMNS, rows: 1, columns: 1 };
   }

@@ -1,7 +1,8 @@
+import { areaName } from "../../src/sheets/a1.ts";
 import { answerRequest, type Session } from "./answer-request.ts";
 import { ServiceError } from "./service-error.ts";
 import type { WireRequest } from "./wire-format.ts";
-import { type HeldWorkbook, newWorkbook } from "./workbook.ts";
+import { type HeldChange, type HeldWorkbook, newWorkbook } from "./workbook.ts";
 
 /** The service takes no larger request, and gives no larger answer, on the web. */
 export const MOST_BYTES = 5 * 1024 * 1024;
@@ -33,7 +34,21 @@ export interface Service {
   /** Runs before a request is carried out: someone else working in the workbook, or a cancel. */
   before?: (request: number) => void;
   answer(request: WireRequest): ServiceAnswer;
+  /** Takes what is to be told of changes to the client library, some time after the answer, as the service does. */
+  tell?: (events: readonly WireEvent[]) => void;
 }
+
+/** One event as it travels to the client library. */
+export interface WireEvent {
+  readonly messageCategory: number;
+  readonly messageType: number;
+  readonly targetId: string;
+  readonly message: string;
+}
+
+/** Numbers by which the client library knows events, and the change of a sheet among them. */
+const EVENTS = 65_536;
+const SHEET_CHANGED = 10;
 
 export interface ServiceAnswer {
   readonly HttpStatusCode: number;
@@ -69,12 +84,26 @@ function answer(service: Service, session: Session, given: WireRequest): Service
   const answered = answerRequest(session, body, (index) => {
     if (hit && index === fault.action) throw new ServiceError(code, "There was an internal error.");
   });
+  const events = session.workbook.changes.splice(0).map(eventOf);
+  if (events.length > 0) setTimeout(() => service.tell?.(events));
   if (hit && fault.action === "answer") return failed(code);
   const text = JSON.stringify(answered);
   service.received.push(Buffer.byteLength(text));
   if (Buffer.byteLength(text) > MOST_BYTES) return failed("ResponsePayloadSizeLimitExceeded");
   return { HttpStatusCode: 200, ErrorCode: null, ErrorMessage: null, Headers: {}, Body: JSON.parse(text) };
 }
+
+const eventOf = ({ sheet, area }: HeldChange): WireEvent => ({
+  messageCategory: EVENTS,
+  messageType: SHEET_CHANGED,
+  targetId: sheet,
+  message: JSON.stringify({
+    address: areaName(area),
+    changeType: "RangeEdited",
+    source: "Local",
+    worksheetId: sheet,
+  }),
+});
 
 const failed = (code: string): ServiceAnswer => ({
   HttpStatusCode: 400,

@@ -1,6 +1,6 @@
 import { overlap } from "./addresses.ts";
 import { collection } from "./collection.ts";
-import { type RangeObject, range, rangeAt } from "./range.ts";
+import { homeOf, type RangeObject, range, rangeAt } from "./range.ts";
 import { invalidArgument, itemAlreadyExists } from "./service-error.ts";
 import { bagStore, flag, type Shape, shaped, text } from "./shapes.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
@@ -80,12 +80,14 @@ function table(workbook: HeldWorkbook, sheet: HeldSheet, held: HeldTable): WireO
         },
       },
     },
+    children: { Worksheet: () => homeOf(workbook, sheet) },
     methods: {
       GetRange: () => range(workbook, sheet, held.area),
       GetDataBodyRange: () => range(workbook, sheet, body()),
       GetHeaderRowRange: () => range(workbook, sheet, { ...held.area, rows: 1 }),
       // Of ExcelApi 1.13: the headings stay in their row, and the new area overlaps the old one.
-      Resize: ({ sheet: home, area }: RangeObject) => {
+      Resize: (given: RangeObject | string) => {
+        const { sheet: home, area } = typeof given === "string" ? rangeAt(workbook, sheet, given) : given;
         const { row, column } = held.area;
         if (home !== sheet || area.row !== row || area.column !== column || area.rows < 2) {
           throw invalidArgument("a table resized away from its headings");

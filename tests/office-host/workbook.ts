@@ -60,6 +60,16 @@ export interface HeldWorkbook {
   selection: readonly Area[] | null;
   /** Hands out identifiers. */
   last: number;
+  /** Identifiers of the sheets whose changes someone wants to hear of. */
+  readonly watched: Set<string>;
+  /** Changes that nobody was told of yet. */
+  readonly changes: HeldChange[];
+}
+
+/** An area of a sheet in which something was entered or cleared. */
+export interface HeldChange {
+  readonly sheet: string;
+  readonly area: Area;
 }
 
 /** A new workbook with one empty sheet, as a spreadsheet opens it. */
@@ -71,6 +81,8 @@ export function newWorkbook(): HeldWorkbook {
     active: "",
     selection: [{ row: 0, column: 0, rows: 1, columns: 1 }],
     last: 0,
+    watched: new Set(),
+    changes: [],
   };
   workbook.active = addSheet(workbook, "Sheet1").id;
   return workbook;

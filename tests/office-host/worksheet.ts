@@ -81,6 +81,8 @@ export function worksheet(workbook: HeldWorkbook, sheet: HeldSheet): WireObject 
         workbook.sheets.splice(workbook.sheets.indexOf(sheet), 1);
         if (workbook.active === sheet.id) workbook.active = visible()[0]!.id;
       },
+      _RegisterDataChangedEvent: () => void workbook.watched.add(sheet.id),
+      _UnregisterDataChangedEvent: () => void workbook.watched.delete(sheet.id),
       GetRange: (address?: string) =>
         address === undefined || address === null
           ? range(workbook, sheet, WHOLE)

@@ -143,6 +143,7 @@ function comparison(): SheetPlan {
       { formula: `C${row + 1}=MAX($C$6:$C$8)`, value: i === 0 },
     ];
   });
+  const sideBySide = `TRANSPOSE(${sheetAreaName(buildColumn(0, 3))})`;
   const everything = mean(BUILDS.flatMap(({ carry }) => [...carry]));
   return {
     ...EMPTY,
@@ -158,6 +159,8 @@ function comparison(): SheetPlan {
           ["All shots", null, { formula: "AVERAGE(Kept_carry)", value: everything }],
           ["Goal", "high", 250],
           ["Day", null, 45292],
+          // Over figures, not over formulas: the workbook in memory then knows the answers too.
+          ["Offline of A", { formula: sideBySide, value: OFFLINE[0]!, spills: [OFFLINE] }, null],
         ],
       },
     ],
@@ -176,6 +179,7 @@ function comparison(): SheetPlan {
       { area: area(5, 2, 3, 3), format: "0.0" },
       { area: area(9, 2, 1, 1), format: "#,##0.00" },
       { area: area(11, 2, 1, 1), format: "yyyy-mm-dd" },
+      { area: area(12, 1, 1, PER_BUILD), format: "0.0" },
     ],
     widths: [
       { column: 0, columns: 1, characters: 18 },

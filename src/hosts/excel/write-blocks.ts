@@ -1,5 +1,7 @@
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { spillsOf } from "../../sheets/spills.ts";
 import type { Step } from "./step.ts";
+import { supports } from "./supports.ts";
 
 /** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
 const PIECE_BYTES = 500_000;
@@ -14,16 +16,35 @@ type Entry = string | number | boolean | null;
 
 /** Values, and formulas that need nothing but cells and names. */
 export function writeBlocks(sheet: SheetPlan): Step[] {
-  return sheet.blocks.flatMap((block) =>
+  return blocksOf(sheet).flatMap((block) =>
     pieces(sheet.name, block, (value) => (namesTable(value) ? null : entryOf(value))),
   );
 }
 
 /** Formulas that name tables, which must stand before the spreadsheet takes these. */
 export function writeTableFormulas(sheet: SheetPlan): Step[] {
-  return sheet.blocks
+  return blocksOf(sheet)
     .filter(({ cells }) => cells.some((row) => row.some(namesTable)))
     .flatMap((block) => pieces(sheet.name, block, (value) => (namesTable(value) ? entryOf(value) : null)));
+}
+
+/** A spreadsheet of this set lets a formula fill the cells beside its own. */
+const SPILLING = "1.12";
+
+/**
+ * The blocks of a sheet. In a spreadsheet whose formulas stay in their own cells, each cell that one should fill asks
+ * for its own part of the answer; the inner INDEX has such a spreadsheet work the formula out as an array.
+ */
+function blocksOf(sheet: SheetPlan): readonly Block[] {
+  if (supports(SPILLING)) return sheet.blocks;
+  const parts = spillsOf(sheet).map(({ formula, area: { row, column }, answers }) => ({
+    row,
+    column,
+    cells: answers.map((line, i) =>
+      line.map((value, j) => ({ formula: `INDEX(INDEX(${formula},0,0),${i + 1},${j + 1})`, value })),
+    ),
+  }));
+  return [...sheet.blocks, ...parts];
 }
 
 /**

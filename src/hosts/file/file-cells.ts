@@ -1,5 +1,7 @@
 import type { Cell as FileCell, CellStyle as FileStyle, CellValue as FileValue } from "hucre";
+import { areaName } from "../../sheets/a1.ts";
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { type Spill, spillsOf } from "../../sheets/spills.ts";
 import { fileFormula } from "./file-formula.ts";
 import { fileText, isAwkward } from "./file-text.ts";
 import { isPlainRow, type LongRun, LongRuns } from "./long-runs.ts";
@@ -29,6 +31,7 @@ export function fileCells(sheet: SheetPlan): FileCells {
   const runs = new LongRuns(sheet, bands);
 
   for (const block of sheet.blocks) for (const i of block.cells.keys()) putRow(block, i);
+  for (const spill of spillsOf(sheet)) putSpill(spill);
   for (const { row, rows: height, styles } of bands) {
     for (let r = row; r < row + height; r++) if (!rows[r]) rows[r] = runs.has(r) ? [] : paintedRow(r, styles);
   }
@@ -40,11 +43,33 @@ export function fileCells(sheet: SheetPlan): FileCells {
   function putRow(block: Block, i: number): void {
     const row = block.row + i;
     if (runs.take(block, i)) return;
-    const line = rows[row] ?? paintedRow(row, runs.bandOf(row)?.styles ?? []);
-    rows[row] = line;
-    while (line.length < block.column) widen(row, line);
+    const line = lineAt(row, block.column);
     for (const [j, value] of block.cells[i]!.entries()) put(value, row, block.column + j, line);
     if (isPlainRow(block.cells[i]!)) runs.offer(block, row);
+  }
+
+  /** The row so far, up to a column at least. */
+  function lineAt(row: number, column: number): FileValue[] {
+    const line = rows[row] ?? paintedRow(row, runs.bandOf(row)?.styles ?? []);
+    rows[row] = line;
+    while (line.length < column) widen(row, line);
+    return line;
+  }
+
+  /** The cells that a formula fills hold its answers; it says itself which cells these are, and that it may grow. */
+  function putSpill({ area, answers }: Spill): void {
+    for (const [i, texts] of answers.entries()) {
+      const row = area.row + i;
+      const line = lineAt(row, area.column);
+      for (const [j, answer] of texts.entries()) {
+        if (i > 0 || j > 0) put(answer, row, area.column + j, line);
+      }
+    }
+    change(area.row, area.column, {
+      formulaType: "array",
+      formulaRef: areaName(area),
+      formulaDynamic: true,
+    });
   }
 
   /** A row of empty cells as they were painted. */

@@ -1,5 +1,6 @@
 import { bisector } from "d3-array";
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { spillsOf } from "../../sheets/spills.ts";
 import { isAwkward } from "./file-text.ts";
 import type { Band } from "./painted-bands.ts";
 
@@ -29,7 +30,10 @@ export class LongRuns {
     private readonly bands: readonly Band[],
   ) {
     const heights = sheet.heights.flatMap(({ row, rows }) => Array.from({ length: rows }, (_, i) => row + i));
-    this.#special = new Set([...heights, ...sheet.notes.map(({ row }) => row)]);
+    const spilled = spillsOf(sheet).flatMap(({ area }) =>
+      Array.from({ length: area.rows }, (_, i) => area.row + i),
+    );
+    this.#special = new Set([...heights, ...spilled, ...sheet.notes.map(({ row }) => row)]);
   }
 
   bandOf(row: number): Band | undefined {
@@ -77,7 +81,9 @@ export class LongRuns {
 
 const bandsByRow = bisector((band: Band) => band.row);
 
-/** A row without text that needs a mark of its own. */
+/** A row without text that needs a mark of its own, and without a formula that fills more cells than its own. */
 export function isPlainRow(cells: readonly CellValue[]): boolean {
-  return cells.every((value) => typeof value !== "string" || !isAwkward(value));
+  return cells.every((value) =>
+    typeof value === "string" ? !isAwkward(value) : typeof value !== "object" || !value?.spills,
+  );
 }

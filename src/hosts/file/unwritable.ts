@@ -1,6 +1,8 @@
 import { invalid, type Problem } from "../../outcome/problem.ts";
 import { areaName, cellName } from "../../sheets/a1.ts";
+import { overlap } from "../../sheets/overlap.ts";
 import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
+import { spillsOf } from "../../sheets/spills.ts";
 import { tableHeadings } from "./table-headings.ts";
 
 /** Limits of the file format. Source: "Excel specifications and limits", support.microsoft.com. */
@@ -18,7 +20,7 @@ export function unwritable(plan: WorkbookPlan): Problem | null {
     return invalid(`The sheet to show first, "${plan.active}", is hidden or not in the workbook.`);
   }
   for (const sheet of plan.sheets) {
-    const problem = unwritableCell(sheet) ?? unwritableTable(sheet);
+    const problem = unwritableCell(sheet) ?? unwritableTable(sheet) ?? unwritableSpill(sheet);
     if (problem) return problem;
   }
   return null;
@@ -49,7 +51,33 @@ function unwritableValue(value: SheetPlan["blocks"][number]["cells"][number][num
   if (value.formula.length > FORMULA_CHARACTERS) {
     return `has a formula of more than ${FORMULA_CHARACTERS} characters`;
   }
-  return unwritableValue(value.value);
+  const answers = [value.value, ...(value.spills?.flat() ?? [])];
+  return answers.map(unwritableValue).find((reason) => reason !== null) ?? null;
+}
+
+/** A formula cannot fill cells in which something stands: a spreadsheet would answer #SPILL!. */
+function unwritableSpill(sheet: SheetPlan): Problem | null {
+  for (const { area, answers } of spillsOf(sheet)) {
+    const place = `The formula in ${cellName(area.row, area.column)} of "${sheet.name}"`;
+    if (answers.some((line) => line.length !== area.columns) || area.rows * area.columns === 0) {
+      return invalid(`${place} has answers that are no rectangle.`);
+    }
+    const inTheWay = sheet.blocks.some(({ row, column, cells }) =>
+      cells.some((line, i) =>
+        line.some(
+          (value, j) =>
+            value !== null &&
+            (row + i !== area.row || column + j !== area.column) &&
+            overlap({ row: row + i, column: column + j, rows: 1, columns: 1 }, area),
+        ),
+      ),
+    );
+    const covered = [...sheet.merges, ...sheet.tables.map((table) => table.area)];
+    if (inTheWay || covered.some((other) => overlap(other, area))) {
+      return invalid(`${place} fills ${areaName(area)}, where something else stands.`);
+    }
+  }
+  return null;
 }
 
 function unwritableTable(sheet: SheetPlan): Problem | null {

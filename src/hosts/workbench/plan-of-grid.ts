@@ -1,5 +1,6 @@
 import type { ICellData, IStyleData } from "@univerjs/core";
 import { NAMESPACE } from "../../functions/namespace.ts";
+import { overlap } from "../../sheets/overlap.ts";
 import type { Area, CellValue, SheetPlan, StyleName, WorkbookPlan } from "../../sheets/plan.ts";
 import { houseLook } from "./cell-look.ts";
 import type { Sheet, Workbook } from "./grid.ts";
@@ -7,13 +8,13 @@ import { areaOf } from "./grid-range.ts";
 import { columnCharacters, rowPoints } from "./measures.ts";
 import { namedArea } from "./named-area.ts";
 import { planOfRules } from "./plan-of-rules.ts";
-import { type ReadCell, readCells, spills, usedArea } from "./read-cells.ts";
+import { type ReadCell, readCells, spillAreas, usedArea } from "./read-cells.ts";
 import type { Memory } from "./remembered.ts";
 
 /**
  * The workbook as it stands in the grid, whoever wrote it, as a plan: what a file can be made of. Looks become the
- * nearest house look. Cells that call our own functions, or that spill, become their values, for a reader of the
- * file may not have the functions.
+ * nearest house look. Cells that call our own functions become their values, with all that these fill, for a reader
+ * of the file may not have the functions.
  */
 export function planOfGrid(workbook: Workbook, memory: Memory): WorkbookPlan {
   return {
@@ -29,11 +30,15 @@ function planOfSheet(sheet: Sheet, memory: Memory): SheetPlan {
   const used = usedArea(sheet);
   const remembered = memory.get(sheet.getSheetId());
   const config = sheet.getSheet().getConfig();
+  const tables = sheet.getSubTableInfos().map(({ name, range }) => ({ name, area: areaOf(range) }));
+  const merges = config.mergeData.map((range) => areaOf(range));
   const { xSplit, ySplit } = sheet.getFreeze();
   return {
     name: sheet.getSheetName(),
     hidden: sheet.isSheetHidden(),
-    blocks: [{ row: 0, column: 0, cells: cellsOf(sheet, used) }],
+    blocks: [
+      { row: 0, column: 0, cells: cellsOf(sheet, used, [...tables.map(({ area }) => area), ...merges]) },
+    ],
     ...looks(sheet, used),
     widths: Object.entries(config.columnData).flatMap(([column, data]) =>
       data?.w === undefined ? [] : [{ column: +column, columns: 1, characters: columnCharacters(data.w) }],
@@ -42,9 +47,9 @@ function planOfSheet(sheet: Sheet, memory: Memory): SheetPlan {
     heights: Object.entries(config.rowData).flatMap(([row, data]) =>
       data?.h === undefined || data.ia !== 0 ? [] : [{ row: +row, rows: 1, points: rowPoints(data.h) }],
     ),
-    merges: config.mergeData.map((range) => areaOf(range)),
+    merges,
     ...(xSplit + ySplit > 0 && { frozen: { rows: ySplit, columns: xSplit } }),
-    tables: sheet.getSubTableInfos().map(({ name, range }) => ({ name, area: areaOf(range) })),
+    tables,
     ...planOfRules(sheet),
     charts: remembered?.charts ?? [],
     notes: sheet.getNotes().map(({ row, col, note }) => ({ row, column: col, text: note })),
@@ -52,20 +57,40 @@ function planOfSheet(sheet: Sheet, memory: Memory): SheetPlan {
   };
 }
 
-function cellsOf(sheet: Sheet, used: Area): CellValue[][] {
+/** A file's formulas fill no cells of a table or of a merged area; where the grid's do, these become values too. */
+function cellsOf(sheet: Sheet, used: Area, closed: readonly Area[]): CellValue[][] {
   const formulas = sheet.getRange(0, 0, used.rows, used.columns).getFormulas();
-  const spilled = spills(sheet);
-  return readCells(sheet, used).map((line, row) =>
-    line.map((value, column) => {
+  const areas = spillAreas(sheet);
+  const answers = readCells(sheet, used);
+  const cells = answers.map((line, row) =>
+    line.map((value, column): CellValue => {
       const formula = formulas[row]?.[column];
-      return formula && !spilled?.[row]?.[column] ? formulaCell(formula, value) : value;
+      const area = areas.get(`${row},${column}`);
+      if (!formula || isValues(formula, area)) return value;
+      const plain = { formula: formula.replace(/^=/, ""), value: value ?? "" };
+      return area ? { ...plain, spills: partOf(answers, area) } : plain;
     }),
   );
+  for (const area of areas.values()) {
+    const { row, column, rows, columns } = area;
+    const formula = formulas[row]?.[column];
+    if (!formula || isValues(formula, area)) continue;
+    for (let r = row; r < row + rows; r++) {
+      for (let c = column; c < column + columns; c++) if (r > row || c > column) cells[r]![c] = null;
+    }
+  }
+  return cells;
+
+  function isValues(formula: string, area: Area | undefined): boolean {
+    if (formula.toUpperCase().includes(`${NAMESPACE}.`)) return true;
+    return area !== undefined && closed.some((other) => overlap(other, area));
+  }
 }
 
-function formulaCell(formula: string, value: ReadCell): CellValue {
-  const ours = formula.toUpperCase().includes(`${NAMESPACE}.`);
-  return ours ? value : { formula: formula.replace(/^=/, ""), value: value ?? "" };
+function partOf(cells: readonly (readonly ReadCell[])[], area: Area) {
+  return cells
+    .slice(area.row, area.row + area.rows)
+    .map((line) => line.slice(area.column, area.column + area.columns).map((value) => value ?? ""));
 }
 
 function looks(sheet: Sheet, used: Area): Pick<SheetPlan, "styles" | "formats"> {

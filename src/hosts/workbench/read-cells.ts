@@ -2,7 +2,7 @@ import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import type { Area } from "../../sheets/plan.ts";
 import type { Sheet } from "./grid.ts";
-import { gridRange } from "./grid-range.ts";
+import { areaOf, type GridRange, gridRange } from "./grid-range.ts";
 
 /** What a cell holds, full precision; null where it is empty. Errors are their names: "#N/A". */
 export type ReadCell = string | number | boolean | null;
@@ -35,6 +35,20 @@ export function spills(sheet: Sheet): Record<number, Record<number, ICellData>> 
   const all = sheet.getInject().get(FormulaDataModel).getArrayFormulaCellData();
   const found = all[sheet.getWorkbook().getUnitId()]?.[sheet.getSheetId()];
   return (found ?? undefined) as Record<number, Record<number, ICellData>> | undefined;
+}
+
+/** The cells that an array formula fills, by the place of the formula; those of a single cell are left out. */
+export function spillAreas(sheet: Sheet): Map<string, Area> {
+  const all = sheet.getInject().get(FormulaDataModel).getArrayFormulaRange();
+  const found = all[sheet.getWorkbook().getUnitId()]?.[sheet.getSheetId()] ?? {};
+  const areas = Object.values(found as Record<number, Record<number, GridRange>>).flatMap((row) =>
+    Object.values(row ?? {}).map((range) => areaOf(range)),
+  );
+  return new Map(
+    areas
+      .filter(({ rows, columns }) => rows > 1 || columns > 1)
+      .map((area) => [`${area.row},${area.column}`, area]),
+  );
 }
 
 /** What one cell holds. */

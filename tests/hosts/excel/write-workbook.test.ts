@@ -10,6 +10,9 @@ import { comparableContents } from "./comparable-contents.ts";
 
 const expected = comparableContents(contentsOfPlan(samplePlan()));
 const isNew = (name: string) => name !== "Sheet1";
+const SIDE_BY_SIDE = "TRANSPOSE('Shots & more'!$D$2:$D$6)";
+const FILLED = ["B13", "C13", "D13", "E13", "F13"];
+const partOf = (i: number) => `INDEX(INDEX(${SIDE_BY_SIDE},0,0),1,${i + 1})`;
 const NO_CHART_TEXT = "The spreadsheet lets no add-in describe a chart for those who do not see it.";
 const NO_BOXES = "This spreadsheet has no tick boxes; choose TRUE or FALSE from the list in the cell.";
 
@@ -62,6 +65,20 @@ describe("an older spreadsheet", () => {
     expect(workbook.sheets[1]!.comments.size).toBe(1);
   });
 
+  test("without dynamic arrays has each cell of a spill ask for its own part of the answer", async () => {
+    const spilling = officeHost("1.12").workbook;
+    await excelHost().write(samplePlan());
+    const cells = (workbook: typeof spilling) =>
+      contentsOfOfficeHost(workbook, (name) => name === "Player's comparison").sheets[0]!.cells;
+    expect(cells(spilling).B13).toMatchObject({ formula: SIDE_BY_SIDE, spills: "B13:F13" });
+    const { workbook } = officeHost("1.11");
+    await excelHost().write(samplePlan());
+    for (const [i, cell] of FILLED.entries()) {
+      expect(cells(workbook)[cell]).toMatchObject({ formula: partOf(i) });
+      expect(cells(workbook)[cell]).not.toHaveProperty("spills");
+    }
+  });
+
   test("of ExcelApi 1.9 gets everything but the notes", async () => {
     const { workbook } = officeHost("1.9");
     const written = await excelHost().write(samplePlan());
@@ -77,6 +94,14 @@ describe("an older spreadsheet", () => {
       for (const cell of Object.values(sheet.cells)) Reflect.deleteProperty(cell, "note");
       return sheet;
     });
+    // Each cell of a spill has a formula of its own there; the test above says which.
+    const row = noteless[0]!.cells;
+    for (const [i, cell] of FILLED.entries()) {
+      const { format, look } = row[cell]!;
+      Object.assign(row, {
+        [cell]: { formula: partOf(i), ...(format && { format }), ...(look && { look }) },
+      });
+    }
     expect(sheets).toEqual(noteless);
   });
 

@@ -97,10 +97,11 @@ function cellsOf(sheet: FileSheet): Record<string, CellContents> {
   return cells;
 }
 
-function cellContents({ formula, style, comment }: Cell): CellContents {
+function cellContents({ formula, formulaRef, formulaDynamic, style, comment }: Cell): CellContents {
   const look = lookOfFileStyle(style);
   return {
     ...(formula === undefined ? {} : { formula: withoutPrefixes(formula) }),
+    ...(formulaDynamic ? { spills: formulaRef } : {}),
     ...(look ? { look } : {}),
     ...(style?.numFmt && style.numFmt !== "General" ? { format: style.numFmt } : {}),
     ...(comment ? { note: comment.text } : {}),

@@ -32,6 +32,23 @@ const REFUSED: readonly [string, WorkbookPlan, RegExp][] = [
   ["a heading that is a number", table(["Carry", 7]), /Table "T" at A1:B2/],
   ["two headings that differ in case only", table(["Carry", "carry"]), /headings that are texts, each once/],
   [
+    "a formula that fills a cell in which something stands",
+    planOfCells([[{ formula: "TRANSPOSE(A3:A4)", value: 1, spills: [[1, 2]] }, "mine"]]),
+    /formula in A1 .* fills A1:B1, where something else stands/,
+  ],
+  [
+    "a formula that fills a part of a merged area",
+    planOfCells([[{ formula: "TRANSPOSE(A3:A4)", value: 1, spills: [[1, 2]] }]], {
+      merges: [area(0, 1, 2, 1)],
+    }),
+    /fills A1:B1/,
+  ],
+  [
+    "answers of a formula that are no rectangle",
+    planOfCells([[{ formula: "A3:B4", value: 1, spills: [[1, 2], [3]] }]]),
+    /no rectangle/,
+  ],
+  [
     "a table of headings alone",
     planOfCells([["a"]], { tables: [{ name: "T", area: area(0, 0, 1, 1) }] }),
     /a row/,

@@ -29,6 +29,19 @@ describe("writeXlsx", () => {
     expect(await contentsOfXlsx(await written(samplePlan()))).toEqual(contentsOfPlan(samplePlan()));
   });
 
+  test("marks a formula that fills several cells as one that may grow, also between the rows of a long table", async () => {
+    const spill: CellValue = { formula: "A1:A2", value: 0.5, spills: [[0.5], [1.5]] };
+    const rows = Array.from({ length: 1200 }, (_, i): CellValue[] => [i + 0.5, i === 600 ? spill : null]);
+    const plan = planOfCells(rows);
+    const bytes = await written(plan);
+    // Source: ECMA-376 part 1, 18.3.1.40 (f, its t and ref), and [MS-XLSX] 2.3, cell metadata of dynamic arrays.
+    expect(part(bytes, "xl/worksheets/sheet1.xml")).toMatch(
+      /<c r="B601"[^>]* cm="1"[^>]*><f t="array" ref="B601:B602">A1:A2<\/f><v>0.5<\/v><\/c>/,
+    );
+    expect(part(bytes, "xl/metadata.xml")).toMatch(/name="XLDAPR"[\s\S]* fDynamic="1"/);
+    expect(await contentsOfXlsx(bytes)).toEqual(contentsOfPlan(plan));
+  });
+
   test("keeps a look that is painted over a part of another", async () => {
     const area = (row: number, column: number, rows: number, columns: number) => ({
       row,
