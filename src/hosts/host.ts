@@ -26,6 +26,11 @@ export interface Host {
     only?: readonly string[],
     sought?: RowsSought,
   ): Promise<Outcome<TableCells | null>>;
+  /**
+   * Tells a table's text anew, or that of the sheet in front, whenever something in it changes, until what it answers
+   * is called; a problem is the last thing told. Not every host can.
+   */
+  readonly follow?: (name: string | undefined, told: Told) => Promise<Outcome<StopFollowing>>;
   /** Changes tables and adds the sheets of a plan, where there is one: all of it, or the workbook is as it was. */
   changeTables(
     changes: readonly TableChange[],
@@ -37,6 +42,11 @@ export interface Host {
   /** Keeps a text with the workbook; null forgets it. */
   keep(key: string, text: string | null): Promise<Outcome<true>>;
 }
+
+/** Hears what has become of a table that is followed. */
+export type Told = (text: Outcome<string>) => void;
+
+export type StopFollowing = () => Promise<void>;
 
 /** How long work tells how far it is, and is told to stop. */
 export interface Run {

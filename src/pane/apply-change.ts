@@ -26,7 +26,7 @@ type DraftChange = Exclude<Change, { does: "units" | "new" | "open" | "forget" }
 function changeDraft(draft: Draft, change: DraftChange): Draft {
   switch (change.does) {
     case "text":
-      return change.text === draft.text ? draft : withText(draft, change.text);
+      return change.text === draft.text ? draft : withText(draft, change.text, change.ticks);
     case "add":
       return change.text.trim() === "" ? draft : { ...draft, text: joined(draft.text, change.text) };
     case "correct": {
@@ -55,14 +55,14 @@ function changeDraft(draft: Draft, change: DraftChange): Draft {
 }
 
 /** Ticks and corrections name rows and columns of the text: those stay whose line is still what it was. */
-function withText(draft: Draft, text: string): Draft {
+function withText(draft: Draft, text: string, given?: Draft["ticks"]): Draft {
   const before = draft.text.split(/\r?\n/);
   const after = text.split(/\r?\n/);
   const ticks = Object.entries(draft.ticks).filter(([row]) => before[+row - 1] === after[+row - 1]);
   return {
     ...draft,
     text,
-    ticks: Object.fromEntries(ticks),
+    ticks: given ?? Object.fromEntries(ticks),
     corrections: before[0] === after[0] ? draft.corrections : {},
   };
 }

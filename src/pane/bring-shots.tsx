@@ -6,8 +6,10 @@ import { AddShots } from "./add-shots.tsx";
 import { demoDraft } from "./demo-draft.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
+import { fetchTables } from "./fetch-parts.ts";
+import type { Source } from "./follow-source.ts";
 import { MapColumns } from "./map-columns.tsx";
-import { TakeTable } from "./take-table.tsx";
+import { useFetched } from "./use-fetched.ts";
 
 interface BringShotsProps {
   readonly host: Host;
@@ -15,12 +17,15 @@ interface BringShotsProps {
   /** Why the text could not be read. */
   readonly problem: Problem | null;
   readonly dispatch: (action: DeskAction) => void;
+  readonly follow: (source: Source) => void;
 }
 
 /** Where shots come in: pasted, dropped as a file, or taken from the cells that are selected. */
-export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) {
+export function BringShots({ host, draft, problem, dispatch, follow }: BringShotsProps) {
   const [trouble, setTrouble] = useState("");
   const [over, setOver] = useState(false);
+  const [asked, setAsked] = useState(false);
+  const tables = useFetched(fetchTables, asked);
   const file = useRef<HTMLInputElement>(null);
   const take = (text: string) => {
     setTrouble("");
@@ -118,7 +123,15 @@ export function BringShots({ host, draft, problem, dispatch }: BringShotsProps) 
           Use the demo session
         </button>
       </div>
-      <TakeTable host={host} take={take} refuse={setTrouble} />
+      {tables ? (
+        <tables.TakeTable host={host} draft={draft.id} take={take} refuse={setTrouble} follow={follow} />
+      ) : (
+        <div class="buttons">
+          <button type="button" onClick={() => setAsked(true)}>
+            Take a table of this workbook…
+          </button>
+        </div>
+      )}
       {problem && <MapColumns draft={draft} dispatch={dispatch} />}
       {!empty && !problem && <AddShots dispatch={dispatch} />}
     </section>

@@ -3,7 +3,8 @@ import type { BenchChoice, BuildDetails, Correction, Draft, Facts, PlanChoice } 
 
 /** What a person can do to a session. Each is reversible. */
 export type Change =
-  | { readonly does: "text"; readonly text: string }
+  /** With `ticks` the text comes from a table that is followed, and these are the ticks of its lines. */
+  | { readonly does: "text"; readonly text: string; readonly ticks?: Draft["ticks"] }
   | { readonly does: "add"; readonly text: string }
   | { readonly does: "correct"; readonly column: number; readonly correction: Correction }
   | { readonly does: "facts"; readonly facts: Partial<Facts> }

@@ -39,7 +39,7 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
 function markOf(change: Change): string {
   switch (change.does) {
     case "text":
-      return "text";
+      return change.ticks ? "followed" : "text";
     case "facts":
       return `facts ${Object.keys(change.facts)}`;
     case "bench":

@@ -7,5 +7,8 @@ export const fetchSessionParts = () => import("./session-parts.ts");
 /** What computes figures that a table lacks. */
 export const fetchFilling = () => import("../fitting/filled-session.ts");
 
+/** What takes and follows a table of the workbook. */
+export const fetchTables = () => import("./tables.ts");
+
 /** The plan of a test and the bench. */
 export const fetchWorkshop = () => import("./workshop.ts");

@@ -1,12 +1,13 @@
-import { useMemo } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
-import { fetchAnalysis, fetchFilling, fetchSessionParts } from "./fetch-parts.ts";
+import { fetchAnalysis, fetchFilling, fetchSessionParts, fetchTables } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
+import type { Source } from "./follow-source.ts";
 import { LedgerSection } from "./ledger-section.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
@@ -40,6 +41,8 @@ export function Pane({ host, demo }: PaneProps) {
   const analysis = useFetched(fetchAnalysis);
   const parts = useFetched(fetchSessionParts);
   const maker = useMaking(host);
+  const [source, follow] = useState<Source | null>(null);
+  const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
@@ -48,9 +51,25 @@ export function Pane({ host, demo }: PaneProps) {
       <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>
           {() => (
-            <BringShots key={draft.id} host={host} draft={draft} problem={problem} dispatch={dispatch} />
+            <BringShots
+              key={draft.id}
+              host={host}
+              draft={draft}
+              problem={problem}
+              dispatch={dispatch}
+              follow={follow}
+            />
           )}
         </Section>
+        {tables && source?.draft === draft.id && (
+          <tables.FollowTable
+            host={host}
+            source={source}
+            draft={draft}
+            dispatch={dispatch}
+            stop={() => follow(null)}
+          />
+        )}
         {draft.text.trim() === "" && (
           <Section id="plan" title="Plan the test" startOpen={false} brief="before the first ball">
             {() => (

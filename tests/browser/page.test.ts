@@ -116,6 +116,25 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     expect(text).toBe("Keep\tBuild\tCarry (yd)\nTRUE\tA 65 g\t258");
   });
 
+  it("tells a followed table anew when a cell of it changes, and nothing once it was let go", async () => {
+    const told = await open.page.evaluate(async () => {
+      const { workbook, host } = globalThis.workbench;
+      const heard: unknown[] = [];
+      const pause = () => new Promise((resolve) => setTimeout(resolve, 600));
+      const stop = await host.follow!("Shots_1", (text) => heard.push(text));
+      if (typeof stop !== "function") return ["not followed"];
+      const cell = workbook.getSheetByName("Shots & more")!.getRange("C3");
+      cell.setValue(249.5);
+      await pause();
+      await stop();
+      cell.setValue(248.9);
+      await pause();
+      return heard;
+    });
+    expect(told.length).toBeGreaterThan(0);
+    for (const text of told) expect(text).toMatch(/^Keep\tBuild\tCarry[\s\S]*\t249\.5\t/);
+  });
+
   it("saves a file that holds what the grid holds, charts as charts", async () => {
     const { name, bytes } = await savedFile(open.page);
     expect(name).toBe("bay-and-bench.xlsx");

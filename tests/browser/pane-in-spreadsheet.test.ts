@@ -87,9 +87,7 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
         await context.sync();
       }),
     );
-    await page.getByRole("button", { name: "Take a table of this workbook" }).click();
-    await expect.poll(() => page.getByLabel("Table to take").inputValue()).toBe("Fittings");
-    await page.getByRole("button", { name: "Take it" }).click();
+    await takeTable(page);
     await page.getByLabel("What Schaft holds").first().selectOption("build");
     await page.getByLabel("What Weite holds").first().selectOption("carry");
     await expect.poll(() => page.locator("#make-sheets").isEnabled()).toBe(true);
@@ -100,6 +98,39 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     await later.page.locator("#shots-text").fill("SCHAFT\tWEITE\nleicht\t141\nschwer\t152\nschwer\t153");
     await expect.poll(() => later.page.locator("#make-sheets").isEnabled()).toBe(true);
     expect(complaints).toEqual([]);
+  });
+
+  test("follows a table while the player hits, keeps what was unticked, and stops when it is told to", async () => {
+    const service = newService();
+    const { page, complaints, strange } = await open(service);
+    const rows: (string | number)[][] = [
+      ["'Build", "'Carry (yd)", "'Offline (yd)"],
+      ["'A", 150, -3],
+      ["'A", 153, 2],
+      ["'B", 161, 4],
+      ["'B", 158, 1],
+    ];
+    await fillTable(page, rows);
+    await takeTable(page, { follow: true });
+    await expect.poll(() => page.locator(".follow").textContent()).toContain("Following “Fittings”");
+    const shots = page.locator("#shots");
+    await shots.locator("summary").click();
+    const ticks = shots.getByRole("checkbox");
+    await expect.poll(() => ticks.count()).toBe(4);
+    await ticks.nth(1).uncheck();
+    // The section may be closed meanwhile; the table is followed all the same.
+    await page.locator("#bring summary").click();
+    await fillTable(page, [...rows, ["'B", 163, 0]]);
+    await expect.poll(() => ticks.count()).toBe(5);
+    const ticked = () => ticks.evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).checked));
+    expect(await ticked()).toEqual([true, false, true, true, true]);
+    await page.locator("#stop-following").click();
+    await expect.poll(() => service.workbook.watched.size).toBe(0);
+    await fillTable(page, [...rows, ["'B", 163, 0], ["'A", 151, 0]]);
+    await page.waitForTimeout(300);
+    expect(await ticks.count()).toBe(5);
+    expect(complaints).toEqual([]);
+    expect(strange).toEqual([]);
   });
 
   test("compares the selection and fills a bench sheet from the ribbon", async () => {
@@ -156,6 +187,33 @@ function press(page: Page, command: string): Promise<void> {
 
 interface Registry {
   readonly _association: { readonly mappings: Record<string, (...given: unknown[]) => unknown> };
+}
+
+/** Rows from B2 on as the table "Fittings", which is there or is made. */
+function fillTable(page: Page, rows: readonly (readonly (string | number)[])[]): Promise<void> {
+  return page.evaluate(
+    (entries) =>
+      Excel.run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem("Sheet1");
+        const range = sheet.getRangeByIndexes(1, 1, entries.length, entries[0]!.length);
+        range.formulas = entries as never;
+        const table = sheet.tables.getItemOrNullObject("Fittings");
+        table.load("name");
+        await context.sync();
+        if (table.isNullObject) sheet.tables.add(range, true).name = "Fittings";
+        else table.resize(range);
+        await context.sync();
+      }),
+    rows,
+  );
+}
+
+/** Takes the first table of the workbook in the pane. */
+async function takeTable(page: Page, { follow = false } = {}): Promise<void> {
+  await page.getByRole("button", { name: "Take a table of this workbook" }).click();
+  await expect.poll(() => page.getByLabel("Table to take").inputValue()).toBe("Fittings");
+  if (follow) await page.getByLabel("Follow it").check();
+  await page.getByRole("button", { name: "Take it" }).click();
 }
 
 /** The demo table as text in B4 and below, with one of its cells selected. */

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { DEVELOPMENT_ADDRESS } from "../../src/hosts/excel/manifest-for.ts";
-import { connectOffice } from "../office-host/connect-office.ts";
+import { connectOffice, tellEvents } from "../office-host/connect-office.ts";
 import { officeText, registryText } from "../office-host/load-office.ts";
 import { addNewerMembers } from "../office-host/newer-members.ts";
 import type { Service } from "../office-host/service.ts";
@@ -36,6 +36,7 @@ export async function openPaneInSpreadsheet(
   page.on("pageerror", (error) => complaints.push(String(error)));
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
   await page.exposeFunction("sendToService", service.answer);
+  service.tell = (events) => void page.evaluate(`(${tellEvents})(${JSON.stringify(events)})`);
   await page.route("**/*", async (route) => {
     const address = route.request().url();
     const own = address.startsWith(`${DEVELOPMENT_ADDRESS}/`)

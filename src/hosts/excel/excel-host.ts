@@ -1,12 +1,12 @@
 import type { Host } from "../host.ts";
 import { keepText, recallText } from "./kept-texts.ts";
 import { readSelection } from "./read-selection.ts";
-import { readTable, readTableNames } from "./read-tables.ts";
 import { runExcel } from "./run-excel.ts";
 import { readStanding } from "./standing.ts";
 
-/** Fetched when there is something to write: the pane is there sooner without. */
+/** Fetched when there is something to write, or a table to take: the pane is there sooner without. */
 const writing = () => import("./writing.ts");
+const tables = () => import("./tables.ts");
 
 /** The spreadsheet that the pane is open in, reached through its add-in library. */
 export function excelHost(): Host {
@@ -14,13 +14,14 @@ export function excelHost(): Host {
     name: "the spreadsheet",
     taken: () =>
       runExcel(async (context) => {
-        const { sheets, names, tables } = await readStanding(context);
-        return { sheets: sheets.map(({ name }) => name), names: [...names, ...tables] };
+        const { sheets, names, tables: held } = await readStanding(context);
+        return { sheets: sheets.map(({ name }) => name), names: [...names, ...held] };
       }),
     write: async (...job) => (await writing()).writeWorkbook(...job),
     selection: readSelection,
-    tables: readTableNames,
-    tableText: readTable,
+    tables: async () => (await tables()).readTableNames(),
+    tableText: async (name) => (await tables()).readTable(name),
+    follow: async (...asked) => (await tables()).followTable(...asked),
     tableCells: async (...asked) => (await writing()).readTableCells(...asked),
     changeTables: async (...job) => (await writing()).changeTables(...job),
     recall: recallText,

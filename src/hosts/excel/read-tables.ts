@@ -18,14 +18,33 @@ export function readTableNames(): Promise<Outcome<readonly string[]>> {
 export function readTable(name?: string): Promise<Outcome<string>> {
   return runExcel<string>(async (context) => {
     const { tables, worksheets } = context.workbook;
-    const table = name === undefined ? null : tables.getItemOrNullObject(name);
-    const range = table
-      ? table.getRange()
-      : worksheets.getActiveWorksheet().getRange().getUsedRangeOrNullObject(true);
-    range.load("rowCount,columnCount");
-    await context.sync();
-    if (table?.isNullObject) return unavailable(`There is no table "${name}" any more; choose another.`);
-    if (range.isNullObject) return unavailable("The sheet in front is empty. Go to the one with the shots.");
-    return readRows(context, range);
+    if (name === undefined) return sheetText(context, worksheets.getActiveWorksheet());
+    return tableText(context, tables.getItemOrNullObject(name), name);
   });
+}
+
+/** A table, which may be gone, as text; `name` is what it was called. */
+export async function tableText(
+  context: Excel.RequestContext,
+  table: Excel.Table,
+  name: string,
+): Promise<Outcome<string>> {
+  const range = table.getRange();
+  range.load("rowCount,columnCount");
+  await context.sync();
+  if (table.isNullObject) return unavailable(`There is no table "${name}" any more; choose another.`);
+  return readRows(context, range);
+}
+
+/** What is used of a sheet, which may be gone, as text. */
+export async function sheetText(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+): Promise<Outcome<string>> {
+  const range = sheet.getRange().getUsedRangeOrNullObject(true);
+  range.load("rowCount,columnCount");
+  await context.sync();
+  if (sheet.isNullObject) return unavailable("The sheet is not there any more; choose another.");
+  if (range.isNullObject) return unavailable("The sheet in front is empty. Go to the one with the shots.");
+  return readRows(context, range);
 }

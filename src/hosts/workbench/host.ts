@@ -1,8 +1,9 @@
 import type { IRange } from "@univerjs/core";
 import Papa from "papaparse";
-import { type Outcome, unavailable } from "../../outcome/problem.ts";
+import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { Host } from "../host.ts";
 import { changeTables } from "./change-tables.ts";
+import { followTable } from "./follow-table.ts";
 import type { Grid, Sheet, Workbook } from "./grid.ts";
 import { type TextStore, textKeeper } from "./keep-text.ts";
 import { readCells, usedArea } from "./read-cells.ts";
@@ -21,6 +22,12 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
     tables: async () => workbook.getTableList().map(({ name }) => name),
     tableText: async (name) => tableText(workbook, name),
     tableCells: async (name, only, sought) => tableCells(workbook, name, only, sought),
+    follow: async (name, told) => {
+      const text = tableText(workbook, name);
+      if (isProblem(text)) return text;
+      const sheet = workbook.getActiveSheet().getSheetId();
+      return followTable(grid, () => tableText(workbook, name, sheet), told);
+    },
     changeTables: (changes, create, run) => changeTables(grid, workbook, memory, changes, create, run),
     ...textKeeper(store),
   };
@@ -34,10 +41,11 @@ function selectedText(workbook: Workbook): Outcome<string> {
   return rangeText(workbook.getActiveSheet(), selected) ?? unavailable("The selected cells are empty.");
 }
 
-/** A table by its name, or the sheet in front. */
-function tableText(workbook: Workbook, name?: string): Outcome<string> {
+/** A table by its name, or a whole sheet: the one in front unless another is named by its identifier. */
+function tableText(workbook: Workbook, name?: string, sheetId?: string): Outcome<string> {
   if (name === undefined) {
-    const sheet = workbook.getActiveSheet();
+    const sheet = sheetId === undefined ? workbook.getActiveSheet() : workbook.getSheetBySheetId(sheetId);
+    if (!sheet) return unavailable("The sheet is not there any more; choose another.");
     const { rows, columns } = usedArea(sheet);
     const all = { startRow: 0, startColumn: 0, endRow: rows - 1, endColumn: columns - 1 };
     return rangeText(sheet, all) ?? unavailable("The sheet in front is empty. Go to the one with the shots.");

@@ -1,0 +1,29 @@
+import { isProblem, type Outcome } from "../../outcome/problem.ts";
+import type { StopFollowing, Told } from "../host.ts";
+import type { Grid } from "./grid.ts";
+
+/** A burst of entries is told once, milliseconds after the last. */
+const PAUSE = 120;
+
+/** What changes cells, calculates them, or changes where tables stand. */
+const CHANGES = /set-range-values|formula-calculation-result|array-formula|table|insert|remove/;
+
+/** Follows a table of the grid, or a sheet of it, which `read` gives as text. */
+export function followTable(grid: Grid, read: () => Outcome<string>, told: Told): StopFollowing {
+  let pending: ReturnType<typeof setTimeout> | undefined;
+  const stop = async () => {
+    clearTimeout(pending);
+    heard.dispose();
+  };
+  const tell = () => {
+    const text = read();
+    if (isProblem(text)) void stop();
+    told(text);
+  };
+  const heard = grid.addEvent(grid.Event.CommandExecuted, ({ id }) => {
+    if (!CHANGES.test(id)) return;
+    clearTimeout(pending);
+    pending = setTimeout(tell, PAUSE);
+  });
+  return stop;
+}
