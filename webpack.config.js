@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
-import { functionsMetadata, functionsPage } from "./functions-build.js";
+import { functionsHelp } from "./src/hosts/excel/functions-help.js";
 
 /** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
 const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
@@ -14,14 +14,12 @@ const unitSizes = new webpack.NormalModuleReplacementPlugin(/\/quantity-sizes\.t
 
 /**
  * Builds the page with the open grid and the pane beside it, all that `npm start` needs; the add-in is built by
- * `rolldown.config.js`.
+ * `src/hosts/excel/bundle-addin.js`.
  */
 export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
     copies("src/hosts/workbench/page.html", "index.html"),
-    emits("functions.json", async () => (await functionsMetadata()).json),
-    emits("functions.html", async () => functionsPage((await functionsMetadata()).json)),
-    copies("src/functions/function-page.css", "functions.css"),
+    emits(functionsHelp),
     withoutHyphenation(),
   ]),
 ];
@@ -77,13 +75,14 @@ function withoutHyphenation() {
   });
 }
 
-/** Puts a file beside the scripts. */
-function emits(name, content) {
+/** Puts files beside the scripts, by their names. */
+function emits(files) {
   return {
     apply(compiler) {
       compiler.hooks.thisCompilation.tap("emits", (compilation) => {
         compilation.hooks.processAssets.tapPromise("emits", async () => {
-          compilation.emitAsset(name, new webpack.sources.RawSource(await content(compilation)));
+          for (const [name, content] of Object.entries(await files(compilation)))
+            compilation.emitAsset(name, new webpack.sources.RawSource(content));
         });
       });
     },
@@ -92,9 +91,9 @@ function emits(name, content) {
 
 /** Puts a file beside the scripts as it is. */
 function copies(from, to) {
-  return emits(to, async (compilation) => {
+  return emits((compilation) => {
     compilation.fileDependencies.add(absolute(from));
-    return readFileSync(absolute(from));
+    return { [to]: readFileSync(absolute(from)) };
   });
 }
 

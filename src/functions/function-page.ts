@@ -25,13 +25,19 @@ export function functionPage(
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="default-src 'self'; img-src data:; script-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'self'; img-src 'self' data:; script-src 'none'; object-src 'none'; base-uri 'none'; form-action 'none'">
 <title>Functions of Bay &amp; Bench</title>
 <link rel="icon" href="data:,">
 <link rel="stylesheet" href="functions.css">
 </head>
 <body>
-<h1>Functions of Bay &amp; Bench</h1>
+<h1>
+<picture>
+<source srcset="assets/pane-64-dark.png" media="(prefers-color-scheme: dark)"/>
+<img src="assets/pane-64-light.png" width="32" height="32" alt=""/>
+</picture>
+Functions of Bay &amp; Bench
+</h1>
 ${INTRODUCTION.map((sentence) => `<p>${inHtml(sentence)}</p>`).join("\n")}
 <nav aria-label="Functions"><ul>
 ${functions.map(({ id }) => `<li><a href="#${id}">${id}</a></li>`).join("\n")}

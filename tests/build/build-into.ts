@@ -14,7 +14,15 @@ const TOP = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Builds the functions and the pane, as they are shipped, into a folder. */
 export async function buildInto(output: string): Promise<void> {
-  const words = ["node_modules/rolldown/bin/cli.mjs", "-c", "--dir", output, "--logLevel", "silent"];
+  const words = [
+    "node_modules/rolldown/bin/cli.mjs",
+    "-c",
+    "src/hosts/excel/bundle-addin.js",
+    "--dir",
+    output,
+    "--logLevel",
+    "silent",
+  ];
   await promisify(execFile)(process.execPath, words, { cwd: TOP });
 }
 

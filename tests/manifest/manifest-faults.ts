@@ -1,5 +1,6 @@
 import { XMLParser } from "fast-xml-parser";
 import { COMMAND_NAMES } from "../../src/hosts/excel/commands.ts";
+import { ICON_SETS } from "../../src/hosts/excel/icons/icon-sets.ts";
 import { ICON_NAMES, ICON_SIZES } from "../../src/hosts/excel/icons/render-icons.ts";
 import { FLOOR } from "../../src/hosts/excel/supports.ts";
 
@@ -96,7 +97,11 @@ function runtime(all: readonly Element[]): string[] {
 
 /** Each set of icons has the three sizes a ribbon needs, and each picture is one that is drawn. */
 function icons(all: readonly Element[]): string[] {
-  const drawn = ICON_NAMES.flatMap((name) => ICON_SIZES.map((size) => `/assets/${name}-${size}.png`));
+  const drawn = ICON_NAMES.flatMap((name) =>
+    ICON_SIZES.flatMap((size) =>
+      Object.values(ICON_SETS).map(({ ending }) => `/assets/${name}-${size}${ending}.png`),
+    ),
+  );
   const pictures = addresses(all).filter((address) => address.endsWith(".png"));
   return [
     ...named(all, "Icon")

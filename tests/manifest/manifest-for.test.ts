@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { manifestFor } from "../../src/hosts/excel/manifest-for.ts";
+import { manifestFor, withIcons } from "../../src/hosts/excel/manifest-for.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
 import { manifestFaults } from "./manifest-faults.ts";
 
@@ -16,6 +16,12 @@ describe("manifestFor", () => {
       expect(own).not.toContain("localhost");
     },
   );
+
+  test.each(["light", "dark"] as const)("can name the %s icons, all of which are drawn", (set) => {
+    const own = withIcons(manifest, set);
+    expect(manifestFaults(own, "https://localhost:3000")).toEqual([]);
+    expect(own.match(new RegExp(`-${set}\\.png`, "g"))).toHaveLength(own.match(/\.png/g)!.length);
+  });
 
   test.each([
     "http://clubs.example",

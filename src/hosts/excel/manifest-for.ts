@@ -1,7 +1,13 @@
 import { invalid, type Outcome } from "../../outcome/problem.ts";
+import { ICON_SETS, type IconSet } from "./icons/icon-sets.ts";
 
 /** Where the manifest in the source says the add-in is served from. */
 export const DEVELOPMENT_ADDRESS = "https://localhost:3000";
+
+/** The manifest with another set of icons, for a shop whose spreadsheets all have one theme. */
+export function withIcons(manifest: string, set: IconSet): string {
+  return manifest.replace(/(\/assets\/[a-z]+-\d+)\.png/g, `$1${ICON_SETS[set].ending}.png`);
+}
 
 /**
  * The manifest with the development address replaced by a shop's own, such as `https://clubs.example/fitting`.

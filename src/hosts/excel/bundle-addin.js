@@ -2,13 +2,13 @@ import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import { defineConfig } from "rolldown";
 import { tsImport } from "tsx/esm/api";
-import { functionsMetadata, functionsPage } from "./functions-build.js";
+import { functionsHelp, functionsMetadata } from "./functions-help.js";
 
 /** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
-const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
+const { QUANTITY_SIZES } = await tsImport("../../units/quantity-sizes.ts", import.meta.url);
 
 /**
- * Builds the add-in, the pane and the functions: `rolldown -c`, into another folder with `--dir FOLDER`. This bundler
+ * Builds the add-in, the pane and the functions: `rolldown -c` of this file, into another folder with `--dir FOLDER`. This bundler
  * lets every part be one scope with what it shares with others; webpack, which builds the page, wraps each shared
  * module by itself, and both came to a fifth more bytes.
  */
@@ -68,15 +68,7 @@ function unitSizes() {
 function functionsTied() {
   const found = functionsMetadata();
   return [
-    emits(async () => {
-      const { json } = await found;
-      const page = await functionsPage(json);
-      return {
-        "functions.json": json,
-        "functions.html": page,
-        "functions.css": read("functions/function-page.css"),
-      };
-    }),
+    emits(functionsHelp),
     {
       name: "functions tied to their names",
       async transform(code, id) {
