@@ -16,6 +16,7 @@ const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerat
   reading: () => import("./reading.ts"),
   summaries: () => import("./summaries.ts"),
   swingweight: () => import("./swingweight.ts"),
+  trips: () => import("./trips.ts"),
   writing: () => import("./writing.ts"),
 };
 

@@ -5,6 +5,7 @@ import { officeText, registryText } from "../office-host/load-office.ts";
 import { addNewerMembers } from "../office-host/newer-members.ts";
 import type { Service } from "../office-host/service.ts";
 import type { BuiltFile } from "./build-addin.ts";
+import { tellForbidden } from "./tell-forbidden.ts";
 
 /** Where the pane's page loads the client library from. */
 const LIBRARY = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
@@ -35,6 +36,7 @@ export async function openPaneInSpreadsheet(
   const scripts: string[] = [];
   page.on("pageerror", (error) => complaints.push(String(error)));
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  await page.addInitScript(tellForbidden);
   await page.exposeFunction("sendToService", service.answer);
   service.tell = (events) => void page.evaluate(`(${tellEvents})(${JSON.stringify(events)})`);
   await page.route("**/*", async (route) => {

@@ -3,6 +3,8 @@ import type { Host } from "../../src/hosts/host.ts";
 import type { Grid, Workbook } from "../../src/hosts/workbench/grid.ts";
 import type { WorkbookPlan } from "../../src/sheets/plan.ts";
 
+import { tellForbidden } from "./tell-forbidden.ts";
+
 /** What the page holds out to its tests. */
 interface Workbench {
   readonly grid: Grid;
@@ -36,6 +38,7 @@ export async function openWorkbench(browser: Browser, address: string, locale = 
     const url = request.url();
     if (!url.startsWith(address) && !/^(data|blob):/.test(url)) complaints.push(`asked for ${url}`);
   });
+  await page.addInitScript(tellForbidden);
   await page.goto(address);
   await page.waitForFunction(() => globalThis.workbench !== undefined);
   await page.locator(SHEET).waitFor();
