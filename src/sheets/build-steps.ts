@@ -22,7 +22,7 @@ export function buildSteps({ request }: BenchJob): string[] {
     "Set ferrule and tip weight, mix epoxy by its maker's sheet, turn the shaft as it goes home, wipe off what comes out. Skin, eyes and lungs stay clear of epoxy.",
     "Let it cure for as long and as warm as the epoxy maker's sheet says before the club is bent, gripped hard or swung. Heat to pull a head: no more than the bond needs, never on a composite shaft's wall.",
     `Bend loft and lie in small steps, measured after each. Cast heads and hosels with little give can crack: keep to the maker's limit. ${bending}`,
-    "Grip with tape and solvent in fresh air, let it dry as its maker says, then weigh and measure the club and type what you find into the cells marked Measured.",
+    "Grip with tape and solvent in fresh air, let it dry as its maker says, then weigh and measure the club and type what you find into the cells marked Measured: the marks follow, with or without the add-in.",
     "Change length first, then weight, then measure again. Check the bond by hand before the first swing, and hit the first shots with nobody in line of the head.",
   ];
 }

@@ -8,11 +8,12 @@ import type { WireRequest } from "./wire-format.ts";
 export function connectOffice(
   send: (request: WireRequest) => ServiceAnswer | Promise<ServiceAnswer>,
   version: string,
+  hearFlags: (flags: number) => void = () => {},
 ): void {
   const isSetSupported = (name: string, least = "1.1") =>
     name === "ExcelApi"
       ? Number(least.split(".")[1]) <= Number(version.split(".")[1])
-      : name === "SharedRuntime";
+      : name === "SharedRuntime" || name === "DelayForCellEdit";
   const onReady = async (then?: (info: unknown) => void) => {
     const info = { host: "Excel", platform: "OfficeOnline" };
     then?.(info);
@@ -43,7 +44,10 @@ export function connectOffice(
   internals.SessionBase._overrideSession = {
     _resolveRequestUrlAndHeaderInfo: async () => ({ url: "", headers: {} }),
     _createRequestExecutorOrNull: () => ({
-      executeAsync: async (_custom, _flags, message) => send(message.Body),
+      executeAsync: async (_custom, flags, message) => {
+        hearFlags(flags);
+        return send(message.Body);
+      },
     }),
   };
 }

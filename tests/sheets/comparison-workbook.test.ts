@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Session } from "../../src/fitting/session.ts";
 import { areaName } from "../../src/sheets/a1.ts";
+import { benchJob } from "../../src/sheets/bench-job.ts";
 import { comparisonWorkbook } from "../../src/sheets/comparison-workbook.ts";
 import { NOTHING_TAKEN, type Taken } from "../../src/sheets/free-names.ts";
 import type { Area, CellValue, FormulaCell, SheetPlan } from "../../src/sheets/plan.ts";
+import { sessionWorkbook } from "../../src/sheets/session-workbook.ts";
 import { METRICS } from "../../src/shots/metrics.ts";
+import { answer } from "../club/answer.ts";
+import { SET_TEXT } from "./bench-set.ts";
 import { cellAt, findText } from "./cell-at.ts";
 import { demoSession } from "./demo-session.ts";
 import { FUNCTIONS_OF_2007, functionsIn } from "./functions-of-2007.ts";
@@ -112,6 +116,26 @@ describe.each(SESSIONS)("the comparison workbook of %s", (_, session) => {
       expect(names).toContain(y.sheet);
     }
   });
+});
+
+// What the comparison says of itself must hold for every sheet that is made: none calls a function of the add-in.
+it("says on the sheet that it calculates without the add-in, and so do all sheets", () => {
+  const session = demoSession();
+  const job = answer(benchJob(session, "105 g mid-launch", SET_TEXT));
+  const plan = sessionWorkbook(session, job, MADE);
+  const [comparison, build] = ["Comparison", "Build"].map((name) =>
+    plan.sheets.find((sheet) => sheet.name === name),
+  );
+  const textOf = (sheet: SheetPlan) =>
+    cellsOf(sheet)
+      .filter((cell) => typeof cell === "string")
+      .join("\n");
+  expect(textOf(comparison!)).toContain("this workbook calculates without the add-in too");
+  expect(textOf(build!)).toContain("with or without the add-in");
+  const formulas = plan.sheets.flatMap(formulasOf).map(({ formula }) => formula);
+  const conditions = plan.sheets.flatMap((sheet) => sheet.conditions.map(({ formula }) => formula));
+  expect(formulas.length).toBeGreaterThan(1000);
+  expect([...formulas, ...conditions].filter((formula) => /\bCLUB\./i.test(formula))).toEqual([]);
 });
 
 describe("the Shots sheet", () => {
