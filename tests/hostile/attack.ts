@@ -23,7 +23,10 @@ const COMPARED = 10;
 const SHEETS = 40;
 const FILES = 400;
 
-/** An answer that takes longer counts as a hang: the largest inputs have a megabyte. */
+/**
+ * An answer that takes longer counts as a hang: the largest inputs have a megabyte. Processor time, for a clock on the
+ * wall also counts what else the machine does.
+ */
 const HANG_MS = 5000;
 
 /** Hostile tables by seed, from one on: each through the reader, some through all that follows. Never throws. */
@@ -31,13 +34,14 @@ export async function attack(inputs: number, from = 0): Promise<Attack> {
   const faults: string[] = [];
   const count = { tables: 0, compared: 0, sheets: 0, files: 0, longestMs: 0 };
   for (let seed = from; seed < from + inputs; seed++) {
-    const began = performance.now();
+    const began = process.cpuUsage();
     try {
       faults.push(...(await one(seed, count)).map((fault) => `input ${seed}: ${fault}`));
     } catch (error) {
       faults.push(`input ${seed}: threw ${error instanceof Error ? error.stack : String(error)}`);
     }
-    const took = performance.now() - began;
+    const { user, system } = process.cpuUsage(began);
+    const took = (user + system) / 1000;
     if (took > HANG_MS) faults.push(`input ${seed}: took ${Math.round(took)} ms`);
     count.longestMs = Math.max(count.longestMs, took);
   }

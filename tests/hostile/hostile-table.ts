@@ -1,5 +1,5 @@
 import type { Draw } from "./draw.ts";
-import { hostileFigure, hostileText } from "./hostile-text.ts";
+import { hostileFigure, hostileText, placeFigures } from "./hostile-text.ts";
 
 /** A text as nobody should paste it. */
 export interface HostileTable {
@@ -69,10 +69,10 @@ function tableRows(draw: Draw): Row[] {
   const width = draw.once(3000) ? 10_000 : 1 + draw.below(14);
   const cells = (make: () => string, count = width) => Array.from({ length: count }, make);
   const header = cells(() => (draw.once(5) ? hostileText(draw) : draw.one(HEADINGS)));
+  // Half the tables keep to one place's habit, so that the reader takes it for theirs; the others mix all of them.
+  const figure = draw.once(2) ? placeFigures(draw) : () => hostileFigure(draw);
   const shot = () =>
-    header.map((name) =>
-      /Build|Shaft|Club$|Time|Notes/.test(name) ? hostileText(draw) : hostileFigure(draw),
-    );
+    header.map((name) => (/Build|Shaft|Club$|Time|Notes/.test(name) ? hostileText(draw) : figure()));
   const rows: Row[] = [];
   for (let count = draw.below(3); count > 0; count--) rows.push([hostileText(draw)]);
   if (!draw.once(12)) rows.push(header);
@@ -105,9 +105,14 @@ function mixedEnd(line: string, draw: Draw): string {
   return line === "" ? "\r\n" : draw.one(["\n", "\r\n", "\r"]);
 }
 
-/** Quoted where it must be, sometimes where it need not, now and then with line breaks inside. */
+/** Marks that people and programs set around a cell beside the one that counts; the last leaves it open. */
+const QUOTES = ["\u201c\u201d", "\u201e\u201c", "\u00ab\u00bb", "''", "``", '""', "'", '"'];
+
+/** Quoted where it must be, sometimes where it need not, now and then in other marks or with line breaks inside. */
 function asCell(cell: string, delimiter: string, draw: Draw): string {
-  const text = draw.once(60) ? `${cell}\n${cell}` : cell;
+  const marks = draw.once(25) ? draw.one(QUOTES) : "";
+  const marked = `${marks[0] ?? ""}${cell}${marks[1] ?? ""}`;
+  const text = draw.once(60) ? `${marked}\n${marked}` : marked;
   const must = text.includes(delimiter) || /["\r\n]/.test(text);
   return must || draw.once(15) ? `"${text.replaceAll('"', '""')}"` : text;
 }

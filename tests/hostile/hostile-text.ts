@@ -124,3 +124,32 @@ export function hostileFigure(draw: Draw): string {
     () => hostileText(draw),
   ])();
 }
+
+/** Decimal mark, mark between thousands and digits, as written in one place or another. */
+const PLACES = [
+  [".", ",", "0"],
+  [",", ".", "0"],
+  [",", "\u202f", "0"],
+  [",", "\u00a0", "0"],
+  [".", "'", "0"],
+  [".", "\u2019", "0"],
+  [",", " ", "0"],
+  ["\u066b", "\u066c", "\u0660"],
+  [".", ",", "\u06f0"],
+  [".", ",", "\u0966"],
+  ["\uff0e", "\uff0c", "\uff10"],
+] as const;
+
+/** Figures as one place writes all of them, signs and empty cells included; now and then one that is none. */
+export function placeFigures(draw: Draw): () => string {
+  const [decimal, thousands, nought] = draw.one(PLACES);
+  const first = nought.codePointAt(0)!;
+  const minus = draw.one(["-", "\u2212", "\u200e-", "-\u00a0"]);
+  return () => {
+    if (draw.once(20)) return hostileFigure(draw);
+    const size = draw.one([10, 200, 9000]);
+    const whole = draw.below(size).toLocaleString("en-GB").replace(",", thousands);
+    const text = `${draw.once(4) ? minus : ""}${whole}${draw.once(3) ? "" : decimal + draw.below(100)}`;
+    return text.replace(/[0-9]/g, (digit) => String.fromCodePoint(first + Number(digit)));
+  };
+}

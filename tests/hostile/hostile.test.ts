@@ -73,7 +73,17 @@ test("the grammar writes every kind of trouble it speaks of", () => {
   for (const delimiter of ["\t", ";", ",", "|", "^", " "]) {
     expect(texts.some((table) => table.delimiter === delimiter)).toBe(true);
   }
-  for (const trouble of ["__proto__", "=EVIL()", "\u202e", "\u0000", "\ufffd", "\r\n"]) {
+  for (const trouble of [
+    "__proto__",
+    "=EVIL()",
+    "\u202e",
+    "\u0000",
+    "\ufffd",
+    "\r\n",
+    "\u201c",
+    "\u00ab",
+    "\u0663",
+  ]) {
     expect(texts.some(({ text }) => text.includes(trouble))).toBe(true);
   }
   expect(texts.some(({ text }) => /"[^"]*\n/.test(text))).toBe(true);
