@@ -1,15 +1,13 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
-import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 import { functionsHelp } from "./src/hosts/excel/functions-help.js";
+import { longWorker } from "./src/pane/bundle-long-worker.js";
+import { QUANTITY_SIZES_TEXT } from "./src/units/quantity-sizes-text.js";
 
-/** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
-const { QUANTITY_SIZES } = await tsImport("./src/units/quantity-sizes.ts", import.meta.url);
 const unitSizes = new webpack.NormalModuleReplacementPlugin(/\/quantity-sizes\.ts$/, (module) => {
-  const text = `export const QUANTITY_SIZES = ${JSON.stringify(QUANTITY_SIZES)}`;
-  module.request = `data:text/javascript,${encodeURIComponent(text)}`;
+  module.request = `data:text/javascript,${encodeURIComponent(QUANTITY_SIZES_TEXT)}`;
 });
 
 /**
@@ -20,6 +18,7 @@ export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
     copies("src/hosts/workbench/page.html", "index.html"),
     emits(functionsHelp),
+    emits(longWorker),
     withoutHyphenation(),
   ]),
 ];

@@ -1,3 +1,4 @@
+import type { Air } from "../flight/air/air.ts";
 import { normalizeTable } from "../flight/uses/normalize-table.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { Session } from "./session.ts";
@@ -6,9 +7,24 @@ import { sessionModel } from "./session-calibration.ts";
 import { sessionShot } from "./session-shots.ts";
 
 /**
- * The carry of every shot at standard sea-level air, yards, by the calibrated model where the session has one; NaN where a shot has no carry or cannot be flown. Works in
- * slices: after each the share done is told and the page gets its turn, so that a table of 100,000 shots leaves the
- * pane alive. Stops early, with nothing, once `goOn` answers false.
+ * The carry of every shot at standard sea-level air, yards, by the calibrated model where the session has one;
+ * NaN where a shot has no carry or cannot be flown. Yields the share done after each few milliseconds.
+ */
+export function normalizeWork(session: Session, air: Air): Generator<number, Float64Array> {
+  const { table } = session;
+  const nothing = new Float64Array(table.size).fill(Number.NaN);
+  return normalizeTable({
+    size: table.size,
+    carry: table.values.get("carry") ?? nothing,
+    strike: (index) => sessionShot(table, index)?.strike ?? UNKNOWN,
+    air,
+    options: sessionModel(session),
+  });
+}
+
+/**
+ * The same with a pause after each slice: the share done is told and the page gets its turn, so that a table of 100,000
+ * shots leaves the pane alive. Stops early, with nothing, once `goOn` answers false.
  */
 export async function normalizeSession(
   session: Session,
@@ -17,15 +33,7 @@ export async function normalizeSession(
 ): Promise<Outcome<Float64Array> | null> {
   const air = sessionAir(session.air);
   if (isProblem(air)) return air;
-  const { table } = session;
-  const nothing = new Float64Array(table.size).fill(Number.NaN);
-  const work = normalizeTable({
-    size: table.size,
-    carry: table.values.get("carry") ?? nothing,
-    strike: (index) => sessionShot(table, index)?.strike ?? UNKNOWN,
-    air,
-    options: sessionModel(session),
-  });
+  const work = normalizeWork(session, air);
   for (;;) {
     const turn = work.next();
     if (turn.done) {

@@ -33,7 +33,7 @@ export interface SameConditions {
 }
 
 /** No more shots of a build than this are flown, evenly picked; the rest have a part in the measured mean alone. */
-const MOST_FLOWN = 300;
+export const MOST_FLOWN = 300;
 
 /**
  * Each build's mean carry in the same air, then also at one club speed, then also with the usual strike. Each step is

@@ -3,6 +3,8 @@
  * been pasted nobody needs it, and in the spreadsheet the custom functions wait behind the same script.
  */
 
+export { localWords } from "../sheets/local-words.ts";
 export { chosenBuild } from "./chosen-build.ts";
+export { FiguresTable } from "./figures-table.tsx";
 export { Findings } from "./findings.tsx";
 export { verdictBrief } from "./verdict-brief.ts";

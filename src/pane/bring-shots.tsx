@@ -8,6 +8,7 @@ import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import { fetchTables } from "./fetch-parts.ts";
 import type { Source } from "./follow-source.ts";
+import { LONG_TEXT } from "./long-text.ts";
 import { MapColumns } from "./map-columns.tsx";
 import { useFetched } from "./use-fetched.ts";
 
@@ -18,10 +19,12 @@ interface BringShotsProps {
   readonly problem: Problem | null;
   readonly dispatch: (action: DeskAction) => void;
   readonly follow: (source: Source) => void;
+  /** Takes a file that is too long for the desk. */
+  readonly takeLong: (file: File) => void;
 }
 
 /** Where shots come in: pasted, dropped as a file, or taken from the cells that are selected. */
-export function BringShots({ host, draft, problem, dispatch, follow }: BringShotsProps) {
+export function BringShots({ host, draft, problem, dispatch, follow, takeLong }: BringShotsProps) {
   const [trouble, setTrouble] = useState("");
   const [over, setOver] = useState(false);
   const [asked, setAsked] = useState(false);
@@ -32,7 +35,9 @@ export function BringShots({ host, draft, problem, dispatch, follow }: BringShot
     dispatch({ does: "text", text });
   };
   const takeFile = async (found: File | undefined) => {
-    if (found) take(await found.text());
+    if (!found) return;
+    if (found.size > LONG_TEXT) takeLong(found);
+    else take(await found.text());
   };
   const takeSelection = async () => {
     const text = await host.selection();
@@ -87,7 +92,7 @@ export function BringShots({ host, draft, problem, dispatch, follow }: BringShot
         onFocus={(event) => isDemo && event.currentTarget.select()}
         onPaste={(event) => {
           const pasted = event.clipboardData?.getData("text/plain") ?? "";
-          if (pasted === "" || !isAllSelected(event.currentTarget)) return;
+          if (pasted.length < LONG_TEXT && (pasted === "" || !isAllSelected(event.currentTarget))) return;
           // Browsers take half a minute to insert thousands of lines; setting them takes no time.
           event.preventDefault();
           take(pasted);

@@ -57,7 +57,8 @@ export function derive(
   return gather(table, session, screen(named));
 }
 
-function toSession(
+/** A session over a table, with what was said about it. */
+export function toSession(
   table: ShotTable,
   builds: Draft["builds"],
   facts: Draft["facts"],

@@ -6,6 +6,9 @@ import { sessionAir } from "../fitting/session-air.ts";
 import { strikeAdjusted } from "../fitting/strike-adjusted.ts";
 import { isProblem } from "../outcome/problem.ts";
 
+/** The heading of carries in standard air. */
+export const STANDARD_AIR = "Standard air";
+
 /** A column of carries: what was taken out of them, and a carry a build, in yards; null where there is none. */
 export interface EvenedCarries {
   readonly heading: string;
@@ -47,7 +50,7 @@ export function evenedCarries(session: Session, speedWords: (mph: number) => str
       ({ adjusted }) => adjusted,
     ),
     column(
-      "Standard air",
+      STANDARD_AIR,
       "Standard air: the same strikes at sea level and 15 °C (59 °F), by the flight model.",
       flown,
       ({ sameAir }) => sameAir,

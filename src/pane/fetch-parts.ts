@@ -10,5 +10,8 @@ export const fetchFilling = () => import("../fitting/filled-session.ts");
 /** What takes and follows a table of the workbook. */
 export const fetchTables = () => import("./tables.ts");
 
+/** What reads a table that is too long for the desk. */
+export const fetchLongTable = () => import("./long-table.tsx");
+
 /** The plan of a test and the bench. */
 export const fetchWorkshop = () => import("./workshop.ts");

@@ -6,7 +6,9 @@ import { Sign } from "./drawing.tsx";
 import type { Figures } from "./figures.ts";
 
 interface FiguresTableProps {
-  readonly session: Session;
+  readonly session: Pick<Session, "units" | "computed"> & {
+    readonly table: Pick<Session["table"], "size" | "values">;
+  };
   readonly comparison: Comparison;
   readonly figures: Figures;
 }

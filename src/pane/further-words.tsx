@@ -10,6 +10,7 @@ import { localWords } from "../sheets/local-words.ts";
 import { CarriesTable } from "./carries-table.tsx";
 import { displayOf } from "./display.ts";
 import { evenedCarries } from "./evened-carries.ts";
+import { EveryShotBar, useEveryShot } from "./every-shot.tsx";
 import type { Figures } from "./figures.ts";
 import { lastAnswer } from "./last-answer.ts";
 import { LoftQuestion } from "./loft-question.tsx";
@@ -23,6 +24,7 @@ interface FurtherWordsProps {
 /** What else the shots show: warnings, weight, carry on equal terms, greens, and what a change of loft would do. */
 export const FurtherWords = whenChanged(({ session, figures }: FurtherWordsProps) => {
   const { sentences, green, columns } = furtherOf(session, figures);
+  const every = useEveryShot(session, columns);
   const names = session.builds.map(({ name }) => name);
   const local = (sentence: string) => localWords(sentence, names, figures.decimalMark);
   return (
@@ -30,7 +32,8 @@ export const FurtherWords = whenChanged(({ session, figures }: FurtherWordsProps
       {sentences.map((sentence) => (
         <p key={sentence}>{local(sentence)}</p>
       ))}
-      <CarriesTable session={session} columns={columns} figures={figures} />
+      <CarriesTable session={session} columns={every.columns} figures={figures} />
+      <EveryShotBar {...every} />
       {green.length > 0 && (
         <>
           <h3>Into a green</h3>

@@ -8,6 +8,7 @@ import { type Kept, nothingKept, openDraft } from "./draft.ts";
 import { fetchFilling } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import { keepAll, recallKept } from "./keeping.ts";
+import { LONG_TEXT } from "./long-text.ts";
 import { moment, today } from "./today.ts";
 import { withCells } from "./with-cells.ts";
 import { writeSheets } from "./write-sheets.ts";
@@ -37,6 +38,7 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       say("Reading the selected cells…");
       const text = await host.selection();
       if (isProblem(text)) return say(text.message);
+      if (text.length > LONG_TEXT) return say(TOO_LONG);
       const mapping = await recallMapping(host, headerSignature(text));
       const kept = withCells(await recall(), text, today(), mapping ? correctionsOf(mapping) : {});
       const held = await keepAll(host, kept);
@@ -63,6 +65,9 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
     },
   };
 }
+
+const TOO_LONG =
+  "This is a long table: open the pane and press “Take the selected cells”, which reads it beside the page.";
 
 async function derivedFrom(kept: Kept): Promise<Derived | Problem> {
   const nothing = unavailable(

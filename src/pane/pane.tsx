@@ -5,7 +5,13 @@ import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
-import { fetchAnalysis, fetchFilling, fetchSessionParts, fetchTables } from "./fetch-parts.ts";
+import {
+  fetchAnalysis,
+  fetchFilling,
+  fetchLongTable,
+  fetchSessionParts,
+  fetchTables,
+} from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import type { Source } from "./follow-source.ts";
 import { LedgerSection } from "./ledger-section.tsx";
@@ -26,7 +32,7 @@ interface PaneProps {
 
 /** The whole pane on one screen: each part appears when there is something to show in it. */
 export function Pane({ host, demo }: PaneProps) {
-  const { desk, dispatch, ready } = useDesk(host, demo);
+  const { desk, dispatch: put, take: dispatch, ready, long, setLong } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
   const draft = openDraft(desk.kept);
   useRememberedMapping(host, draft, dispatch);
@@ -40,6 +46,7 @@ export function Pane({ host, demo }: PaneProps) {
   const worded = useAfterPaint(judged);
   const analysis = useFetched(fetchAnalysis);
   const parts = useFetched(fetchSessionParts);
+  const reader = useFetched(fetchLongTable, long !== null);
   const maker = useMaking(host);
   const [source, follow] = useState<Source | null>(null);
   const tables = useFetched(fetchTables, source !== null);
@@ -58,6 +65,7 @@ export function Pane({ host, demo }: PaneProps) {
               problem={problem}
               dispatch={dispatch}
               follow={follow}
+              takeLong={setLong}
             />
           )}
         </Section>
@@ -68,6 +76,18 @@ export function Pane({ host, demo }: PaneProps) {
             draft={draft}
             dispatch={dispatch}
             stop={() => follow(null)}
+          />
+        )}
+        {long !== null && reader && (
+          <reader.LongTable
+            source={long}
+            host={host}
+            kept={desk.kept}
+            figures={figures}
+            dispatch={put}
+            analysis={analysis}
+            parts={parts}
+            close={() => setLong(null)}
           />
         )}
         {draft.text.trim() === "" && (

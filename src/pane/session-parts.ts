@@ -3,5 +3,6 @@
 export { BuildsForm } from "./builds-form.tsx";
 export { CheckReading } from "./check-reading.tsx";
 export { JudgeShots } from "./judge-shots.tsx";
+export { ProblemList } from "./problem-list.tsx";
 export { SessionFacts } from "./session-facts.tsx";
 export { WindowsForm } from "./windows-form.tsx";

@@ -30,12 +30,13 @@ export function splitText(text: string, delimiter: string, preview = 0): Records
   if (preview === 0 && last?.length === 1 && last[0] === "") cells.pop();
   return {
     cells,
-    line: looseQuotes || !text.includes('"') ? (record) => record + 1 : lines(cells),
+    line: looseQuotes || !text.includes('"') ? (record) => record + 1 : linesOf(cells),
     looseQuotes,
   };
 }
 
-function lines(cells: readonly (readonly string[])[]): (record: number) => number {
+/** Where records begin, counted in lines of the text: a quoted cell may hold line breaks. */
+export function linesOf(cells: readonly (readonly string[])[]): (record: number) => number {
   const starts = new Int32Array(cells.length + 1);
   let line = 1;
   cells.forEach((record, index) => {

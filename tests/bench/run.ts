@@ -12,6 +12,7 @@ const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerat
   ledger: () => import("./ledger.ts"),
   growth: () => import("./growth.ts"),
   hostile: () => import("./hostile.ts"),
+  huge: () => import("./huge.ts"),
   pane: () => import("./pane.ts"),
   reading: () => import("./reading.ts"),
   summaries: () => import("./summaries.ts"),

@@ -29,7 +29,7 @@ function sentencesOf(sheets: readonly SheetPlan[], name: string): string[] {
 it(
   "writes sheets with a decimal comma in their sentences, and club lengths in centimetres, where the place does",
   async () => {
-    const { page, complaints } = await openWorkbench(browser, served.address, "de-DE");
+    const { page, complaints } = await openWorkbench(browser, served.address, { locale: "de-DE" });
     await page.locator("#pane #units").selectOption("metric");
     await page.locator("#pane #make-sheets").click();
     const status = page.locator("#pane .make [role=status]");

@@ -26,9 +26,14 @@ export interface OpenPage {
   readonly complaints: string[];
 }
 
-/** Opens the page and waits until the grid is ready. `locale`: how figures are written there. */
-export async function openWorkbench(browser: Browser, address: string, locale = "en-GB"): Promise<OpenPage> {
+/** Opens the page and waits until the grid is ready. `before` runs in it ahead of its own scripts. */
+export async function openWorkbench(
+  browser: Browser,
+  address: string,
+  { locale = "en-GB", before }: { readonly locale?: string; readonly before?: () => void } = {},
+): Promise<OpenPage> {
   const page = await browser.newPage({ viewport: { width: 1400, height: 850 }, locale });
+  if (before) await page.addInitScript(before);
   const complaints: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(message.text());

@@ -1,11 +1,9 @@
 import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import { defineConfig } from "rolldown";
-import { tsImport } from "tsx/esm/api";
+import { longWorker } from "../../pane/bundle-long-worker.js";
+import { quantitySizes } from "../../units/quantity-sizes-text.js";
 import { functionsHelp, functionsMetadata } from "./functions-help.js";
-
-/** The sizes of units as numbers, worked out now, so that no script has to carry the units library. */
-const { QUANTITY_SIZES } = await tsImport("../../units/quantity-sizes.ts", import.meta.url);
 
 /**
  * Builds the add-in, the pane and the functions: `rolldown -c` of this file, into another folder with `--dir FOLDER`. This bundler
@@ -18,8 +16,9 @@ export default defineConfig([
     transform: { target: "es2022" },
     treeshake: onlyWhatIsUsed(/[\\/]src[\\/]pane[\\/]spreadsheet\.tsx$/),
     plugins: [
-      unitSizes(),
+      quantitySizes(),
       emits(async () => ({ "pane.html": read("pane/pane.html"), "pane.css": read("pane/pane.css") })),
+      emits(longWorker),
     ],
     output: {
       dir: "dist",
@@ -39,7 +38,7 @@ export default defineConfig([
     input: { functions: "src/functions/spreadsheet.ts" },
     transform: { target: "es2022" },
     treeshake: onlyWhatIsUsed(/[\\/]src[\\/]functions[\\/]/),
-    plugins: [unitSizes(), functionsTied()],
+    plugins: [quantitySizes(), functionsTied()],
     // One script that needs no page: cells also calculate where none is open.
     output: { dir: "dist", format: "iife", minify: true, entryFileNames: "[name].js" },
   },
@@ -57,11 +56,6 @@ function onlyWhatIsUsed(acting) {
       { test: /[\\/]src[\\/]|node_modules[\\/]simple-statistics/, sideEffects: false },
     ],
   };
-}
-
-function unitSizes() {
-  const text = `export const QUANTITY_SIZES = ${JSON.stringify(QUANTITY_SIZES)}`;
-  return { name: "unit sizes", load: (id) => (/[\\/]quantity-sizes\.ts$/.test(id) ? text : null) };
 }
 
 /** Ties each function in the script to its name in the spreadsheet, and puts its metadata and its help beside it. */

@@ -1,0 +1,108 @@
+import { invalid, type Outcome, unavailable } from "../outcome/problem.ts";
+import { count } from "./count.ts";
+import type { LongAnswer, LongOrder, LongStep } from "./long-work.ts";
+
+export type WorkerSays = { readonly step: LongStep } | { readonly answer: Outcome<LongAnswer> };
+
+/** The worker's script leaves its work here where a page runs it: one script for both, so that no part is sent twice. */
+declare global {
+  var longWork: ((text: string, order: LongOrder) => Generator<LongStep, Outcome<LongAnswer>>) | undefined;
+}
+
+const SCRIPT = "long-worker.js";
+
+/** Longer texts are refused at the door: their cells would take more memory than a page is given, about 4 GB. */
+const MOST_LETTERS = 200_000_000;
+
+/** Milliseconds of work after which the page gets its turn, where no worker can be had. */
+const HOLD = 30;
+
+/**
+ * Reads a long table beside the page, in a worker; in slices on the page itself where none can be started. Answers null
+ * once it was stopped.
+ */
+export async function runLong(
+  source: string | Blob,
+  order: LongOrder,
+  told: (step: LongStep) => void,
+  stop: AbortSignal,
+): Promise<Outcome<LongAnswer> | null> {
+  const letters = typeof source === "string" ? source.length : source.size;
+  if (letters > MOST_LETTERS) return invalid(tooLong(letters));
+  const worker = startWorker();
+  const found = worker ? await inWorker(worker, source, order, told, stop) : NOT_STARTED;
+  if (found !== NOT_STARTED) return found;
+  return inSlices(typeof source === "string" ? source : await source.text(), order, told, stop);
+}
+
+const NOT_STARTED = Symbol("not started");
+
+async function inWorker(
+  worker: Worker,
+  source: string | Blob,
+  order: LongOrder,
+  told: (step: LongStep) => void,
+  stop: AbortSignal,
+): Promise<Outcome<LongAnswer> | null | typeof NOT_STARTED> {
+  let started = false;
+  try {
+    return await new Promise((resolve) => {
+      stop.addEventListener("abort", () => resolve(null));
+      worker.onmessage = ({ data }: MessageEvent<WorkerSays>) => {
+        started = true;
+        if ("step" in data) told(data.step);
+        else resolve(data.answer);
+      };
+      // Before the first word: its script was not had or not allowed. After it: it broke down at work.
+      worker.onerror = () => resolve(started ? unavailable(OUT_OF_MEMORY) : NOT_STARTED);
+      worker.postMessage({ source, order });
+    });
+  } finally {
+    worker.terminate();
+  }
+}
+
+/** Null where this place has no workers, or none of this address. */
+function startWorker(): Worker | null {
+  try {
+    return new Worker(SCRIPT);
+  } catch {
+    return null;
+  }
+}
+
+async function inSlices(
+  text: string,
+  order: LongOrder,
+  told: (step: LongStep) => void,
+  stop: AbortSignal,
+): Promise<Outcome<LongAnswer> | null> {
+  await fetchScript();
+  const work = globalThis.longWork!(text, order);
+  for (;;) {
+    const began = performance.now();
+    let turn = work.next();
+    while (!turn.done && performance.now() - began < HOLD) turn = work.next();
+    if (turn.done) return turn.value;
+    told(turn.value);
+    await new Promise((resume) => setTimeout(resume));
+    if (stop.aborted) return null;
+  }
+}
+
+function fetchScript(): Promise<void> {
+  if (globalThis.longWork) return Promise.resolve();
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.onload = () => resolve();
+    script.onerror = () => reject(new Error(`${SCRIPT} cannot be had`));
+    script.src = SCRIPT;
+    document.head.append(script);
+  });
+}
+
+const OUT_OF_MEMORY = `The table could not be read beside the page: it may be more than this place has memory for. Up to ${count(MOST_LETTERS / 1e6, "million letter")} are read where there is enough; a table in parts, one player or one year each, would do.`;
+
+function tooLong(letters: number): string {
+  return `The table has ${Math.round(letters / 1e6)} million letters; at most ${MOST_LETTERS / 1e6} million can be read at once, some 2 million shots of twelve columns. A table in parts, one player or one year each, would do.`;
+}

@@ -1,0 +1,33 @@
+import { invalid, type Outcome } from "../outcome/problem.ts";
+import type { ReadOptions } from "./read-options.ts";
+import { readRecords } from "./read-records.ts";
+import type { ShotTable } from "./shot-table.ts";
+import { sniffDelimiter } from "./sniff-delimiter.ts";
+import { splitInSlices } from "./split-in-slices.ts";
+import { plainLines } from "./split-text.ts";
+
+/**
+ * What `readShots` answers, with the share done told after each few milliseconds of work: for long tables, so that
+ * whoever waits sees how far it is and a page that has no worker stays alive.
+ */
+export function* readInSlices(
+  text: string,
+  options: ReadOptions = {},
+): Generator<number, Outcome<ShotTable>> {
+  const plain = plainLines(text);
+  if (plain.trim() === "")
+    return invalid("The text is empty; a table with a row of headings and a row a shot would do.");
+  const delimiter = options.delimiter || sniffDelimiter(plain);
+  // Cutting takes about as long as reading.
+  const records = yield* scaled(splitInSlices(plain, delimiter), 0, 0.5);
+  return yield* scaled(readRecords(records, delimiter, options), 0.5, 1);
+}
+
+/** The same work, its shares told as part of a longer one. */
+function* scaled<T>(work: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  for (;;) {
+    const turn = work.next();
+    if (turn.done) return turn.value;
+    yield from + turn.value * (to - from);
+  }
+}

@@ -1,0 +1,114 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { manyShots } from "../bench/many-shots.ts";
+import { longestTask, pasteMany, watchTasks } from "./long-table.ts";
+import { openBrowser } from "./open-browser.ts";
+import { type ServedPage, servePage } from "./serve-page.ts";
+import { openWorkbench } from "./workbench-page.ts";
+
+const PATIENCE = 180_000;
+const SHOTS = 200_000;
+/** Milliseconds of processor time: beyond it a person feels that the page does not answer. */
+const MOST_HELD = 200;
+
+let served: ServedPage;
+let browser: Browser;
+beforeAll(async () => {
+  [served, browser] = await Promise.all([servePage(), openBrowser()]);
+}, PATIENCE);
+afterAll(async () => {
+  await browser?.close();
+  served?.close();
+});
+
+const table = (page: Page) => page.locator("#long-table");
+const said = (page: Page) => table(page).locator("[role=status]");
+
+const open = (before?: () => void) => openWorkbench(browser, served.address, { before });
+
+describe("a table of 200,000 shots in the pane, under the page's own policy", { timeout: PATIENCE }, () => {
+  test("is read beside the page: told in steps, never holding it up, with an answer at the end", async () => {
+    const { page, complaints } = await open();
+    const before = await page.locator("#shots-text").inputValue();
+    await watchTasks(browser, page);
+    await pasteMany(page, SHOTS);
+    await table(page).locator("progress").waitFor();
+    const words = new Set<string>();
+    while ((await table(page).locator("progress").count()) > 0)
+      words.add((await said(page).textContent()) ?? "");
+    expect([...words].filter((sentence) => /: \d+ %$/.test(sentence)).length).toBeGreaterThan(3);
+    expect(await said(page).textContent()).toBe("The long table has been read.");
+    expect(await longestTask(browser)).toBeLessThan(MOST_HELD);
+    expect(await table(page).textContent()).toContain("200000 shots of 8 builds, 200000 counted");
+    // The fourth build's carries were drawn around 168 yd with a spread of 5 (many-shots.ts).
+    const carry = table(page)
+      .locator(".figures tr", { hasText: /^Carry/ })
+      .locator("td")
+      .nth(3);
+    expect(await carry.textContent()).toBe("168.0±5.0");
+    // What was on the desk is still there.
+    expect(await page.locator("#shots-text").inputValue()).toBe(before);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("is stopped at once when told to", async () => {
+    const { page, complaints } = await open();
+    await pasteMany(page, SHOTS);
+    await table(page).locator("progress").waitFor();
+    await expect.poll(() => page.workers().length).toBe(1);
+    await page.locator("#stop-long").click();
+    await expect.poll(() => page.workers().length, { timeout: 15_000 }).toBe(0);
+    expect(await table(page).count()).toBe(0);
+    await page.waitForTimeout(500);
+    expect(await table(page).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("gives a session of a part of it, with every build, and loses none that was there", async () => {
+    const { page } = await open();
+    await pasteMany(page, 10_000);
+    await page.locator("#sample-long").click();
+    await expect.poll(() => page.locator("#reading .brief").textContent()).toBe("2400 shots, 8 builds");
+    expect(await page.locator("#session option").count()).toBe(2);
+    await page.locator("#stop-long").click();
+    expect(await table(page).count()).toBe(0);
+    await page.close();
+  });
+
+  test("dropped as a file is read without passing through the box", async () => {
+    const { page } = await open();
+    await page.locator("#pane input[type=file]").setInputFiles({
+      name: "shots.txt",
+      mimeType: "text/plain",
+      buffer: Buffer.from(manyShots(10_000)),
+    });
+    await expect
+      .poll(() => table(page).textContent(), { timeout: 30_000 })
+      .toContain("10000 shots of 8 builds");
+    await page.close();
+  });
+
+  test("is read in slices on the page where no worker can be had, with the same answer", async () => {
+    const answers = [];
+    for (const before of [undefined, () => Reflect.deleteProperty(globalThis, "Worker")]) {
+      const { page, complaints } = await open(before);
+      await pasteMany(page, 20_000);
+      await table(page).locator(".headline").waitFor({ timeout: 60_000 });
+      answers.push(await table(page).textContent());
+      expect(complaints).toEqual([]);
+      await page.close();
+    }
+    expect(answers[1]).toBe(answers[0]);
+  });
+
+  test("that cannot be understood gets a sentence", async () => {
+    const { page } = await open();
+    await pasteMany(page, 40_000, "no headings at all\n");
+    await expect
+      .poll(() => table(page).locator(".problem").textContent(), { timeout: 30_000 })
+      .toMatch(/^There is no row with a figure from row 1 on/);
+    await page.close();
+  });
+});
