@@ -64,7 +64,7 @@ export function lookBack(rows: readonly Row[], player: string, units: UnitSet = 
   return unavailable(
     sessions.length < 2
       ? `The ledger has ${sessions.length === 0 ? "no session" : "one session"} of ${player}; it takes two on different days to look back.`
-      : `No earlier session of ${player} with the same kind of club chose a build.`,
+      : `No session of ${player} on an earlier day, with the same kind of club, chose a build.`,
   );
 }
 

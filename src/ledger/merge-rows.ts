@@ -74,7 +74,10 @@ export function mergeRows(
   };
   const already = latest.size - append.length - update.length;
   return {
-    table: changedTable(table, change),
+    // Not made before it is asked for: who keeps rows below a long table wants the change alone.
+    get table() {
+      return changedTable(table, change);
+    },
     change,
     added: append.length,
     already,

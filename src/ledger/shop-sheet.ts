@@ -15,7 +15,11 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
   draft.put(
     1,
     0,
-    [[`${sessions} sessions of ${players} players, worked out ${made}; it does not follow later rows.`]],
+    [
+      [
+        `${counted(sessions, "session")} of ${counted(players, "player")}, worked out ${made}; it does not follow later rows.`,
+      ],
+    ],
     "subtitle",
   );
   let row = 3;
@@ -39,7 +43,7 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
     draft.put(
       row,
       0,
-      [["Players", "Figure", "Change", "From", "To", "Unit", "Players", "Rows"]],
+      [["Among", "Figure", "Change", "From", "To", "Unit", "Players", "Rows"]],
       "headingLeft",
     );
     const lines = weight.map((one): CellValue[] => {
@@ -58,13 +62,17 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
   } else sentences(["There are not enough players who hit different weights."], "sentence");
   heading("Tried, and never the one");
   if (findings.neverWon.length > 0) {
-    draft.put(row, 0, [["Build", "Sessions", "Chance of that for one as good as the others"]], "headingLeft");
+    draft.put(row, 0, [["Build", "Sessions", "Chance"]], "headingLeft");
     const lines = findings.neverWon
       .slice(0, 30)
       .map(({ build, sessions: n, chance }): CellValue[] => [build, n, chance]);
     draft.put(row + 1, 0, lines, "plain");
     draft.format(area(row + 1, 2, lines.length), "0.000");
-    row += lines.length + 2;
+    row += lines.length + 1;
+    sentences(
+      ["Chance is how often a build as good as those beside it would be chosen in none of these sessions."],
+      "sentence",
+    );
   } else sentences(["No build was tried in three sessions without being chosen once."], "sentence");
   if (missing.length > 0) {
     heading("What could not be said");
@@ -75,6 +83,8 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
   draft.print({ landscape: false, pagesWide: 1, pagesTall: 0, footer: "What the shop's data say" });
   return { sheets: [draft.plan()], names: [], active: name };
 }
+
+const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? "" : "s"}`;
 
 function heldWords({ held, lookedAt, low, high, unseen }: NonNullable<ShopFindings["held"]>): string {
   const share = (value: number) => `${Math.round(100 * value)}`;

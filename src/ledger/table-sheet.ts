@@ -25,7 +25,11 @@ export function tableSheet(schema: Schema, rows: readonly Row[], name: string, l
     const format = columnFormat(column);
     // Texts are entered as texts wherever they go; the format would only show in what the user types there.
     if (format !== "General" && format !== "@") draft.format(area(1, place, rows.length), format);
-    draft.width(place, 1, Math.min(34, Math.max(10, column.heading.length + 4)));
+    draft.width(
+      place,
+      1,
+      Math.min(34, Math.max(10, column.heading.length + 4, longestText(column, rows) + 2)),
+    );
   }
   draft.table({ name: schema.table, area: area(0, 0, rows.length + 1, columns.length) });
   draft.note(
@@ -38,5 +42,11 @@ export function tableSheet(schema: Schema, rows: readonly Row[], name: string, l
   draft.print({ landscape: true, pagesWide: 1, pagesTall: 0, titleRows: { row: 0, rows: 1 } });
   return draft.plan();
 }
+
+/** Letters of the longest text among the first rows; the later ones look alike. */
+const longestText = ({ key, type }: Column, rows: readonly Row[]) =>
+  type === "text" || type === "day"
+    ? rows.slice(0, 200).reduce((most, row) => Math.max(most, String(row[key] ?? "").length), 0)
+    : 0;
 
 const OWN = "Columns of your own may stand beside these, in any order; sort, filter and pivot as you like.";

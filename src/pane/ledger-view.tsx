@@ -65,21 +65,21 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
     const gone = await forgetPlayer(host, player);
     return isProblem(gone)
       ? gone.message
-      : `${gone.entries} rows and ${gone.shots} shots of ${player} are gone from the ledger and the archive.`;
+      : `${gone.entries} rows and ${gone.shots} shots of ${player} are gone from the ledger and the archive. Sessions that are open here still name them until you remove those.`;
   });
 
   return (
     <div class="ledger">
       {session && (
-        <label class="field">
-          Ordered
-          <select value={ordered} onChange={(event) => setOrdered(event.currentTarget.value)}>
+        <>
+          <label for="ordered">What was ordered</label>
+          <select id="ordered" value={ordered} onChange={(event) => setOrdered(event.currentTarget.value)}>
             <option value="">nothing yet</option>
             {session.builds.map(({ name }) => (
               <option key={name}>{name}</option>
             ))}
           </select>
-        </label>
+        </>
       )}
       <div class="buttons">
         <button type="button" id="keep-in-ledger" disabled={!session} aria-disabled={busy} onClick={keep}>

@@ -10,7 +10,7 @@ import { longLedger } from "../ledger/long-ledger.ts";
 import type { BenchLine } from "./run.ts";
 
 const SHOTS = Number(process.env.SHOTS ?? 200_000);
-const ROUNDS = 5;
+const ROUNDS = 6;
 
 /**
  * What a shop waits for in the page whose workbook holds 200,000 archived shots and the ledger of their sessions.
@@ -64,7 +64,7 @@ export async function* longLedgerInPage(): AsyncGenerator<BenchLine> {
     yield line("a player looked back at", await timed(() => lookedBack(page)));
     yield line("the Shop sheet", await timed(() => shopSheet(page)));
     await page.waitForTimeout(2000);
-    const saved = await timed(() => savedFile(page));
+    const saved = await timed(() => savedFile(page, 600_000));
     const { bytes } = saved.found;
     yield line("saved as .xlsx", saved, { megabytes: bytes.length / 1e6 });
     const start = performance.now();

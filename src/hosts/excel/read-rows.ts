@@ -1,4 +1,4 @@
-import { cellText } from "./cell-text.ts";
+import { cellText } from "../cell-text.ts";
 
 /** The service hands out 5 MB at once; so many values with their formats stay well below. */
 const CELLS_AT_ONCE = 100_000;

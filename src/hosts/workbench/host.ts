@@ -1,6 +1,7 @@
-import type { IRange } from "@univerjs/core";
+import type { IRange, IStyleData } from "@univerjs/core";
 import Papa from "papaparse";
 import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
+import { cellText } from "../cell-text.ts";
 import type { Host } from "../host.ts";
 import { changeTables } from "./change-tables.ts";
 import { followTable } from "./follow-table.ts";
@@ -56,7 +57,7 @@ function tableText(workbook: Workbook, name?: string, sheetId?: string): Outcome
   return rangeText(sheet, table.range) ?? unavailable(`The table "${name}" is empty.`);
 }
 
-/** Cells as tab-separated text, cut to where there is something; null where there is nothing. */
+/** Cells as tab-separated text, days as days, cut to where there is something; null where there is nothing. */
 function rangeText(sheet: Sheet, range: IRange): string | null {
   const used = usedArea(sheet);
   const { startRow, startColumn } = range;
@@ -65,8 +66,12 @@ function rangeText(sheet: Sheet, range: IRange): string | null {
   if (rows < 1 || columns < 1) return null;
   const cells = readCells(sheet, { row: startRow, column: startColumn, rows, columns });
   if (cells.every((row) => row.every((cell) => cell === null))) return null;
+  const styles = sheet.getWorkbook().getStyles();
+  const stored = sheet.getRange(startRow, startColumn, rows, columns).getCellDatas();
+  const format = (row: number, column: number) =>
+    (styles.get(stored[row]?.[column]?.s) as IStyleData | undefined)?.n?.pattern ?? "";
   return Papa.unparse(
-    cells.map((row) => row.map((cell) => (typeof cell === "boolean" ? String(cell).toUpperCase() : cell))),
+    cells.map((row, r) => row.map((cell, c) => cellText(cell, format(r, c)))),
     { delimiter: "\t", newline: "\n" },
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cellText } from "../../../src/hosts/excel/cell-text.ts";
+import { cellText } from "../../src/hosts/cell-text.ts";
 
 describe("a cell as text", () => {
   test.each([
