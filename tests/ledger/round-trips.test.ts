@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DuckDBInstance } from "@duckdb/node-api";
@@ -8,7 +8,7 @@ import type { Cell, Row } from "../../src/ledger/cell.ts";
 import { ledgerParquet, readLedgerParquet } from "../../src/ledger/ledger-parquet.ts";
 import { ledgerText, readLedgerText } from "../../src/ledger/ledger-text.ts";
 import { type ColumnType, LEDGER, SHOTS } from "../../src/ledger/schema.ts";
-import { answer, demoRows, demoShots } from "./demo-rows.ts";
+import { answer, demoRows, demoShots, laterSession, rowsOfSession } from "./demo-rows.ts";
 
 /** Rows as awkward as the schema allows. */
 const CELLS: Readonly<Record<ColumnType, fc.Arbitrary<Cell>>> = {
@@ -85,6 +85,30 @@ describe("a ledger that travels", () => {
           chosen,
           kept,
         })),
+      );
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+
+  test("answers the query that README.md shows, over the files of two shops", async () => {
+    const query = /```sql\n([\s\S]+?)```/.exec(readFileSync("README.md", "utf8"))![1]!;
+    const folder = mkdtempSync(join(tmpdir(), "shops-"));
+    try {
+      for (const [shop, rows] of [demoRows(), rowsOfSession(laterSession())].entries())
+        writeFileSync(join(folder, `shop-${shop}.parquet`), answer(await ledgerParquet(rows)));
+      const connection = await (await DuckDBInstance.create(":memory:")).connect();
+      const found = (await connection.runAndReadAll(query.replace("shops/", `${folder}/`))).getRowObjectsJS();
+      // The second shop's carries are those of the first and a yard.
+      expect(found).toEqual(
+        demoRows()
+          .map(({ build, carryMean, chosen }) => ({
+            build,
+            sessions: 2n,
+            wins: chosen ? 2n : 0n,
+            carry: expect.closeTo(Number(carryMean) + 0.5, 9),
+          }))
+          .sort((a, b) => (String(a.build) < String(b.build) ? -1 : 1)),
       );
     } finally {
       rmSync(folder, { recursive: true });
