@@ -48,7 +48,7 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
       </select>
       <p class="quiet">
         {choice.set === null
-          ? `The usual set for this build: grams, ${unit}, degrees. Type over any line, or paste a set file of your own.`
+          ? `The usual set for this build: grams, ${unit === "in" ? "inches" : "centimetres"}, degrees. Type over any line, or paste a set file of your own.`
           : "Your own set file: grams, degrees, and inches unless a line says “lengths; cm”."}
       </p>
       <label for="set-text">Set file, a line for each thing and each club</label>

@@ -22,7 +22,7 @@ export function LoftQuestion({ session, local }: LoftQuestionProps) {
   return (
     <>
       <h3>What if the loft were changed?</h3>
-      <div class="fields">
+      <div class="fields roomy">
         <div>
           <label for={`${id}-build`}>Build to bend</label>
           <select id={`${id}-build`} value={build} onChange={(event) => setWished(event.currentTarget.value)}>

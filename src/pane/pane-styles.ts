@@ -56,7 +56,7 @@ const RULES = `
 .bench .primary:disabled{background:var(--raised)}
 .bench :focus-visible{outline:2px solid var(--accent);outline-offset:2px}
 .bench .buttons{display:flex;flex-wrap:wrap;gap:8px;margin:8px 0 0}
-.bench .head .buttons{margin:0}
+.bench .head .buttons{margin:0;min-width:0}
 .bench .session{width:100%}
 .bench .session select{flex:1;min-width:0}
 .bench [aria-disabled=true]{opacity:.6;cursor:default}
@@ -73,8 +73,10 @@ const RULES = `
 .bench thead th{font-weight:600}
 .bench :is(.figures,.carries) :is(td,thead th){text-align:right}
 .bench :is(.figures,.carries) tbody th{background-clip:padding-box;min-width:96px;position:sticky;left:0;background:var(--surface)}
-.bench .columns select{width:100%;padding:4px 0 4px 2px}
-.bench .columns :is(td,th):last-child{min-width:72px;padding-right:0}
+.bench .columns select{width:100%;padding:4px 0 4px 2px;font-size:var(--small)}
+.bench .columns{table-layout:fixed}
+.bench .columns th:nth-child(2){width:44%}
+.bench .columns :is(td,th):last-child{width:23%;padding-right:0}
 .bench .columns :is(td,th){overflow-wrap:break-word}
 .bench .wide{overflow-x:auto}
 .bench :is(.figures,.carries) :is(td,thead th){white-space:nowrap;padding-left:10px}
@@ -88,8 +90,9 @@ const RULES = `
 .bench .rounds{padding-left:28px;margin:0 0 8px}
 .bench .rounds li{padding:3px 0;border-bottom:1px solid var(--line)}
 .bench .set td.doubt{display:table-cell;text-align:left;white-space:normal}
-.bench .set :is(thead th,tbody th,td){min-width:44px;padding-left:6px;white-space:normal}
-.bench .set :is(thead,tbody) th:first-child{padding-left:0;text-align:left}
+.bench .set :is(thead th,tbody th,td){overflow-wrap:break-word;min-width:44px;padding-left:6px;white-space:normal}
+.bench :is(.set,.figures,.carries) :is(thead,tbody) th:first-child{padding-left:0;text-align:left}
+.bench .roomy{grid-template-columns:repeat(auto-fill,minmax(min(100%,260px),1fr))}
 .bench .fields select{width:100%}
 .bench .choice,.bench .shot label{display:flex;gap:8px;align-items:center;color:var(--ink);font-size:var(--text);margin:0;padding:3px 0;min-height:28px}
 .bench input:is([type=checkbox],[type=radio]){width:18px;height:18px;min-height:0;margin:0;flex:none;accent-color:var(--accent)}
@@ -98,6 +101,8 @@ const RULES = `
 .bench .headline{font-size:var(--large);font-weight:600;color:var(--accent);margin:12px 0 8px}
 .bench .next{background:var(--tint);border-left:3px solid var(--accent);padding:8px}
 .bench figure{margin:12px 0}
+.bench figure select{margin-bottom:8px}
+.bench .wide+p,.bench fieldset+p{margin-top:8px}
 .bench .picture{width:100%;overflow:hidden}
 .bench .picture svg{display:block;max-width:100%;height:auto}
 .bench .sign svg{vertical-align:-2px}

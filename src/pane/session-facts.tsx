@@ -32,7 +32,7 @@ export function SessionFacts({ facts, units, figures, dispatch }: SessionFactsPr
   );
   return (
     <>
-      <div class="fields">
+      <div class="fields roomy">
         <TextField label="Player" value={facts.player} onChange={(player = "") => tell({ player })} />
         <TextField label="Date" type="date" value={facts.date} onChange={(date = "") => tell({ date })} />
         <TextField label="Place or shop" value={facts.place} onChange={(place = "") => tell({ place })} />

@@ -24,10 +24,10 @@ export function SetTable({ job, figures }: SetTableProps) {
           <thead>
             <tr>
               <th scope="col">Club</th>
-              <th scope="col">Length {unit}</th>
-              <th scope="col">Shaft g</th>
-              <th scope="col">Head g</th>
-              <th scope="col">Total g</th>
+              <th scope="col">Length, {unit}</th>
+              <th scope="col">Shaft, g</th>
+              <th scope="col">Head, g</th>
+              <th scope="col">Total, g</th>
             </tr>
           </thead>
           <tbody>

@@ -46,7 +46,7 @@ it(
     await page.locator("#pane #bench > summary").click();
     await page.locator("#pane .set").waitFor();
     // The usual 7-iron is 37 in: 37 x 2.54 = 93.98 cm.
-    expect(await page.locator("#pane .set").textContent()).toMatch(/Length cm.*93,98/);
+    expect(await page.locator("#pane .set").textContent()).toMatch(/Length, cm.*93,98/);
     await page.locator("#pane #make-build").click();
     await expect.poll(() => status.textContent(), { timeout: 30_000 }).toMatch(/Build/);
     const build = (await sheetsOf(page)).find(({ name }) => name === "Build")!;
