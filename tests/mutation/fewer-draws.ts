@@ -1,8 +1,4 @@
-import fc, {
-  type IAsyncProperty,
-  type IProperty,
-  type Parameters,
-} from "../../node_modules/fast-check/lib/fast-check.js";
+import fc, { type IAsyncProperty, type IProperty, type Parameters } from "fast-check";
 
 /**
  * Takes the place of fast-check while mutants are tried, for a test that runs for every mutant cannot draw thousands of

@@ -1,11 +1,11 @@
-/** The variable that hands the patterns of test files, with commas between, from `run.ts` to `vitest.config.ts`. */
-export const TESTS_OF_MUTATION = "TESTS_OF_MUTATION";
+/** The variable that hands the folder from `run.ts` to the process that runs the tests. */
+export const MUTATED_FOLDER = "MUTATED_FOLDER";
 
-/** The folders of `src` under mutation, and the tests that hold each. */
+/** The folders of `src` under mutation, and the folders of tests that hold each. */
 export const MUTATED_FOLDERS: Readonly<Record<string, readonly string[]>> = {
-  club: ["tests/club/**/*.test.ts"],
-  shots: ["tests/shots/**/*.test.ts"],
-  stats: ["tests/stats/**/*.test.ts"],
-  flight: ["tests/flight/**/*.test.ts"],
-  sheets: ["tests/sheets/**/*.test.ts"],
+  club: ["tests/club"],
+  shots: ["tests/shots"],
+  stats: ["tests/stats"],
+  flight: ["tests/flight"],
+  sheets: ["tests/sheets"],
 };

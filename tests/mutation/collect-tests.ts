@@ -1,0 +1,49 @@
+import { TOO_SLOW } from "./too-slow.ts";
+
+export { expect } from "vitest";
+
+/** A test as it stands in its file, with the titles around it. */
+export type CollectedTest = Readonly<{ id: string; run: () => unknown }>;
+
+/**
+ * Takes the place of vitest while mutants are tried: gathers the tests of the files it is imported by, so that a mutant
+ * costs the tests that reach it and nothing more. Knows what these tests use: `describe`, `it`, `test` and their `each`.
+ */
+export const collected: CollectedTest[] = [];
+
+const titles: string[] = [];
+
+/** Gathers the tests of a file: `load` runs what stands outside its tests. */
+export function inFile(file: string, load: () => void): void {
+  titles.push(file);
+  load();
+  titles.pop();
+}
+
+type Body<Case extends unknown[]> = (...one: Case) => unknown;
+
+function add(title: string, ...rest: [Body<[]>, number?] | [object, Body<[]>]): void {
+  const run = rest.find((one) => typeof one === "function") as Body<[]>;
+  if (TOO_SLOW.some((part) => title.includes(part))) return;
+  const id = [...titles, title].join(" > ");
+  const before = collected.filter((one) => one.id.replace(/ \(\d+\)$/, "") === id).length;
+  collected.push({ id: before === 0 ? id : `${id} (${before + 1})`, run });
+}
+
+function group(title: string, body: Body<[]>): void {
+  titles.push(title);
+  body();
+  titles.pop();
+}
+
+const eachOf =
+  (one: (title: string, body: Body<[]>) => void) =>
+  (cases: readonly unknown[]) =>
+  (title: string, body: Body<unknown[]>) =>
+    cases.forEach((row, i) => {
+      one(`${title} [${i}]`, () => body(...(Array.isArray(row) ? row : [row])));
+    });
+
+export const describe = Object.assign(group, { each: eachOf(group) });
+export const test = Object.assign(add, { each: eachOf(add) });
+export const it = test;
