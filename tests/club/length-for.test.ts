@@ -34,6 +34,32 @@ describe("lengthFor(parts, target)", () => {
     );
   });
 
+  // By hand: 41 in less 1 in at the tip reach 4 in farther than the 36 in of now; a saw at the butt of a club of 37 in
+  // stops 4 in short of a grip of 10.5 in, unless something fixed beyond the grip stands in its way.
+  test.each([
+    [{ tip: 1, cutLength: 36 }, [], "14.50 to 41.00"],
+    [{ tip: 1, butt: 4 }, [], "14.50 to 41.00"],
+    [{ tip: 1, butt: 4 }, [{ weight: 2, place: 5 }], "14.50 to 41.00"],
+    [{ tip: 1, butt: 4 }, [{ weight: 2, place: 20.5 }], "27.00 to 41.00"],
+  ])("a shaft cut by %j with tape %j makes clubs of %s inches", (trims, tape, range) => {
+    const parts = {
+      length: 37,
+      head: { weight: 268 },
+      shaft: { weight: 110, length: 41 },
+      trims,
+      grip: { weight: 50, length: 10.5 },
+      tape,
+    };
+    expect(refusal(lengthFor(parts, { kind: "inertia", inertia: 90_000 }))).toContain(`clubs of ${range}`);
+    expect(refusal(lengthFor(parts, { kind: "inertia", inertia: 1 }))).toContain(`clubs of ${range}`);
+  });
+
+  test("refuses parts that make no club, whatever the length", () => {
+    const parts = answer(simpleParts(37, 268, 110, 18.5, 50));
+    const target = { kind: "inertia", inertia: 2700 } as const;
+    expect(refusal(lengthFor({ ...parts, head: { weight: -1 } }, target))).toMatch(/^head weight is -1/);
+  });
+
   test("says what the raw shaft allows where no length will do", () => {
     const parts = answer(simpleParts(37, 268, 110, 18.5, 50));
     expect(refusal(lengthFor(parts, { kind: "swingweight", code: "G5" }))).toMatch(

@@ -43,6 +43,20 @@ describe("planSet(request)", () => {
     expect(weights({ kind: "list", weights: [101, 99, 104] })).toEqual([101, 99, 104]);
   });
 
+  test("refuses a label that stands twice, however it is written, and weights below nothing", () => {
+    const [six, seven] = request.clubs;
+    const twice = [six!, { ...seven!, club: "PW" }, { ...seven!, club: " pw" }];
+    expect(refusal(planSet({ ...request, clubs: twice }))).toMatch(/^clubs has " pw" twice/);
+    expect(refusal(planSet({ ...request, ferrule: -1 }))).toMatch(/^ferrule is -1/);
+    expect(refusal(planSet({ ...request, epoxy: -1 }))).toMatch(/^epoxy is -1/);
+    expect(refusal(planSet({ ...request, tape: { up: -1, most: 6 } }))).toMatch(/^tape place is -1/);
+  });
+
+  test("passes over clubs of one length without a word about their order", () => {
+    const clubs = request.clubs.map((club) => ({ ...club, length: 37 }));
+    expect(answer(planSet({ ...request, clubs })).warnings.join()).not.toContain("longer than");
+  });
+
   test("finds heads that give every club the target code", () => {
     expect(codes(request)).toEqual(["D2.0", "D2.0", "D2.0"]);
   });

@@ -110,6 +110,20 @@ describe("readSetFile(text)", () => {
     ["colour; red\nclub; length\n7; 37", 'Line 1: "colour" is no line of a set'],
     ["grip; heavy\nclub; length\n7; 37", 'Line 1: grip is "heavy"'],
     ["grip\nclub; length\n7; 37", "Line 1: grip has no figure"],
+    ["grip; 50; ; 5\nclub; length\n7; 37", 'Line 1: grip is ""'],
+    ["target; swingweight; D2; much\nclub; length\n7; 37", 'Line 1: target step is "much"'],
+    ["target; inertia; much\nclub; length\n7; 37", 'Line 1: target inertia is "much"'],
+    ["target;  weight ; 4\nclub; length\n7; 37", 'Line 1: target is "weight"'],
+    ["shafts; list; much\nclub; length\n7; 37", 'Line 1: shafts is "much"'],
+    ["shafts; much\nclub; length\n7; 37", 'Line 1: shafts is "much"'],
+    ["tip trims; much\nclub; length\n7; 37", 'Line 1: tip trims is "much"'],
+    ["tolerance; loft; much\nclub; length\n7; 37", 'Line 1: tolerance loft is "much"'],
+    ["tolerance;  colour ; 2\nclub; length\n7; 37", 'tolerance is of "colour"'],
+    ["tip;  round \nclub; length\n7; 37", 'tip is "round"'],
+    ["club; length;  hue \n7; 37; red", '"hue" is no column'],
+    ["club; length; \n7; 37; 5", '"5" stands under no heading'],
+    ["club; length; putter\n7; 37; yesterday", 'putter is "yesterday"'],
+    ["club; length; putter\n7; 37; box", 'putter is "box"'],
     ["target; D2\nclub; length\n7; 37", "Line 1: target is"],
     ["target; swingweight; Z9\nclub; length\n7; 37", 'Line 1: swingweight "Z9"'],
     ["\ntolerance; colour; 2\nclub; length\n7; 37", "Line 2: tolerance is of"],
@@ -129,6 +143,40 @@ describe("readSetFile(text)", () => {
     ["grip; 50\ntarget; swingweight; D2\nclub; length\n7; 37", "no shaft weights"],
   ])("refuses %j", (text, message) => {
     expect(refusal(readSetFile(text))).toContain(message);
+  });
+
+  const least = "grip; 50\ntarget; swingweight; D2\nshafts; 108\n";
+
+  test.each(["yes", "Y", "x", "TRUE"])("takes %s in the putter column for a putter", (cell) => {
+    expect(answer(readSetFile(`${least}club; length; putter\n1; 34; ${cell}`)).clubs[0]!.putter).toBe(true);
+  });
+
+  test.each(["no", "N", "false", ""])("takes %j in the putter column for none", (cell) => {
+    expect(answer(readSetFile(`${least}club; length; putter\n1; 34; ${cell}`)).clubs[0]).toEqual({
+      club: "1",
+      length: 34,
+    });
+  });
+
+  test("reads headings however they are spaced, and passes over a column without one", () => {
+    expect(answer(readSetFile(`${least}Club; ; Length [in] cut; Tip _ trim\n7; ; 37; 1`)).clubs).toEqual([
+      { club: "7", length: 37, tipTrim: 1 },
+    ]);
+  });
+
+  test("takes a tolerance of 0, and words between blanks", () => {
+    const more = "tolerance;  Loft ; 0\ntip;  Taper \n";
+    expect(answer(readSetFile(`${least}${more}club; length\n7; 37`))).toMatchObject({
+      tolerances: { loft: 0 },
+      shaftBlank: { tipKind: "taper" },
+    });
+  });
+
+  test("takes the first club's swingweight for the set's only where every club has one", () => {
+    const some = (rows: string) => readSetFile(`grip; 50\nshafts; 108\nclub; length; swingweight\n${rows}`);
+    expect(answer(some("7; 37; D3\n8; 36.5; D4")).target).toEqual({ kind: "swingweight", code: "D3" });
+    expect(refusal(some("7; 37; D3\n8; 36.5; "))).toContain("no target");
+    expect(refusal(some("7; 37; \n8; 36.5; D4"))).toContain("no target");
   });
 
   test("never throws, whatever it is given", () => {

@@ -34,6 +34,12 @@ club; length; loft; lie; swingweight; head; head loft; head lie; bounce; shaft; 
 8; 36.5; 37; 62.5; ; 275; ; ; ; ; 41; 1.5; ; ; no`;
 
 describe("a set request as a set file", () => {
+  test("keeps which club is a putter, one among others too", () => {
+    const [first, ...rest] = USUAL.clubs;
+    const request = { ...USUAL, clubs: [{ ...first!, putter: true }, ...rest] };
+    expect(plain(answer(readSetFile(setFileText(request))))).toEqual(plain(request));
+  });
+
   test("reads back as the same request", () => {
     expect(plain(answer(readSetFile(setFileText(USUAL))))).toEqual(plain(USUAL));
   });

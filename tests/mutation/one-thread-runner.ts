@@ -28,7 +28,7 @@ const LEAST = 3000;
 const HOUR = 3_600_000;
 
 /**
- * How Stryker runs tests here: without a fresh thread for every mutant, which would take ten times as long as the tests
+ * How Stryker runs tests here: without a fresh thread for every mutant, which takes longer than most of the tests
  * that reach it. The script with tests and code is gathered afresh instead, so that nothing is kept from one to the next.
  */
 class OneThreadRunner implements TestRunner {
