@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack from "webpack";
 import { functionsHelp } from "./src/hosts/excel/functions-help.js";
+import { licenceNotices } from "./src/hosts/licence-notices.js";
 import { longWorker } from "./src/pane/bundle-long-worker.js";
 import { QUANTITY_SIZES_TEXT } from "./src/units/quantity-sizes-text.js";
 
@@ -27,7 +28,7 @@ function build(name, entry, folder, plugins) {
   return {
     name,
     entry,
-    plugins: [unitSizes, ...plugins],
+    plugins: [unitSizes, ...plugins, notices(name)],
     mode: "production",
     target: ["web", "es2022"],
     // Scripts stand beside their page. Were they to look for where they are, they would try eval for it.
@@ -71,6 +72,18 @@ function withoutHyphenation() {
   const dictionary = /^\.\/[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/;
   return new webpack.NormalModuleReplacementPlugin(dictionary, (module) => {
     if (/@univerjs.engine-render/.test(module.context)) module.request = "data:text/javascript,export {}";
+  });
+}
+
+/** Puts the licences of all that is in the scripts of a build beside them. */
+function notices(name) {
+  return emits((compilation) => {
+    const shipped = [...compilation.modules].filter(
+      (module) => compilation.chunkGraph.getNumberOfModuleChunks(module) > 0,
+    );
+    const within = shipped.flatMap((module) => module.modules ?? [module]);
+    const files = within.map((module) => module.nameForCondition() ?? "");
+    return { [`${name}-notices.txt`]: licenceNotices(files) };
   });
 }
 

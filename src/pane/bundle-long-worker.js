@@ -1,8 +1,12 @@
 import { fileURLToPath } from "node:url";
 import { build } from "rolldown";
+import { licenceNotices } from "../hosts/licence-notices.js";
 import { quantitySizes } from "../units/quantity-sizes-text.js";
 
-/** The script that reads long tables beside a page, by its file name: bundled by itself, for the page and the add-in alike. */
+/**
+ * The script that reads long tables beside a page and its notices, by their file names: bundled by itself, for the page
+ * and the add-in alike.
+ */
 export async function longWorker() {
   const { output } = await build({
     input: { "long-worker": fileURLToPath(new URL("long-worker.ts", import.meta.url)) },
@@ -18,5 +22,6 @@ export async function longWorker() {
     write: false,
     logLevel: "silent",
   });
-  return { "long-worker.js": output[0].code };
+  const [{ code, moduleIds }] = output;
+  return { "long-worker.js": code, "long-worker-notices.txt": licenceNotices(moduleIds) };
 }

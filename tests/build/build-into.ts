@@ -26,6 +26,12 @@ export async function buildInto(output: string): Promise<void> {
   await promisify(execFile)(process.execPath, words, { cwd: TOP });
 }
 
+/** Builds the page with the open grid into a folder. */
+export async function buildPageInto(output: string): Promise<void> {
+  const words = ["node_modules/webpack/bin/webpack.js", "--output-path", output];
+  await promisify(execFile)(process.execPath, words, { cwd: TOP });
+}
+
 /** Bytes of files as they travel. */
 export function gzippedBytes(folder: string, files: readonly string[]): number {
   return files.reduce(

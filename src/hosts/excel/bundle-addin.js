@@ -3,6 +3,7 @@ import { relative } from "node:path";
 import { defineConfig } from "rolldown";
 import { longWorker } from "../../pane/bundle-long-worker.js";
 import { quantitySizes } from "../../units/quantity-sizes-text.js";
+import { licenceNotices } from "../licence-notices.js";
 import { functionsHelp, functionsMetadata } from "./functions-help.js";
 
 /**
@@ -19,6 +20,7 @@ export default defineConfig([
       quantitySizes(),
       emits(async () => ({ "pane.html": read("pane/pane.html"), "pane.css": read("pane/pane.css") })),
       emits(longWorker),
+      notices("pane"),
     ],
     output: {
       dir: "dist",
@@ -38,7 +40,7 @@ export default defineConfig([
     input: { functions: "src/functions/spreadsheet.ts" },
     transform: { target: "es2022" },
     treeshake: onlyWhatIsUsed(/[\\/]src[\\/]functions[\\/]/),
-    plugins: [quantitySizes(), functionsTied()],
+    plugins: [quantitySizes(), functionsTied(), notices("functions")],
     // One script that needs no page: cells also calculate where none is open.
     output: { dir: "dist", format: "iife", minify: true, entryFileNames: "[name].js" },
   },
@@ -77,6 +79,17 @@ function functionsTied() {
       },
     },
   ];
+}
+
+/** Puts the licences of all that is in the scripts of a build beside them. */
+function notices(name) {
+  return {
+    name: "licences of what is in the scripts",
+    generateBundle(_options, bundle) {
+      const modules = Object.values(bundle).flatMap((part) => (part.type === "chunk" ? part.moduleIds : []));
+      this.emitFile({ type: "asset", fileName: `${name}-notices.txt`, source: licenceNotices(modules) });
+    },
+  };
 }
 
 /** Puts files beside the scripts. */
