@@ -5,6 +5,15 @@ import type { ShotTable } from "../../src/shots/shot-table.ts";
 const builds = (text: string, build?: string) =>
   (readShots(text, build === undefined ? {} : { build }) as ShotTable).build;
 
+/** What the notes say of the builds of these shots, without the words that only dress it. */
+const told = (text: string, build?: string) =>
+  (readShots(text, build === undefined ? {} : { build }) as ShotTable).notes.flatMap((note) => {
+    if (/from their column/.test(note)) return ["column"];
+    if (/from the title lines/.test(note)) return ["titles"];
+    const counted = /^(1 shot|\d+ shots) with(?: a blank build|out a build.*"(.*)")/.exec(note);
+    return counted ? [`${counted[1]} ${counted[2] ?? "as above"}`] : [];
+  });
+
 describe("assignBuilds(text, shots, options), seen through readShots", () => {
   it("carries a name down where the column gives each name once", () => {
     expect(builds("Build,Carry\nA,150\n,151\nB,152\n,153\n")).toEqual(["A", "A", "B", "B"]);
@@ -33,5 +42,39 @@ describe("assignBuilds(text, shots, options), seen through readShots", () => {
 
   it("lets a title between blocks win over the name for shots without a build", () => {
     expect(builds("A\nCarry,Total\n150,160\nB\n151,161\n", "Mine")).toEqual(["A", "B"]);
+  });
+
+  it("takes a name given by the fitter for the lone title of a file, not a blank one", () => {
+    const text = "Session\nCarry,Total\n150,160\n151,161\n";
+    expect(builds(text, " Mine ")).toEqual(["Mine", "Mine"]);
+    expect(builds(text, "  ")).toEqual(["Session", "Session"]);
+    expect(builds(text)).toEqual(["Session", "Session"]);
+    expect(builds("Carry,Total\n150,160\n", " Mine ")).toEqual(["Mine"]);
+  });
+
+  it("carries no name down where the column repeats one", () => {
+    expect(builds("Build,Carry\nA,150\nA,151\n,152\nB,153\n")).toEqual(["A", "A", "Build 1", "B"]);
+  });
+
+  it("carries a name down within its own block only", () => {
+    expect(builds("Build,Carry\nA,150\n,151\n\nCarry,Total\n150,160\n")).toEqual(["A", "A", "Build 1"]);
+  });
+
+  it.each([
+    ["Build,Carry\nA,150\nA,151\n", undefined, ["column"]],
+    ["Build,Carry\nA,150\n,151\nB,152\n,153\n", undefined, ["column", "2 shots as above"]],
+    ["Build,Carry\n,150\nA,151\n,152\n", undefined, ["column", "1 shot as above", "1 shot Build 1"]],
+    ["Build: A\nCarry,Total\n150,160\n", undefined, ["titles"]],
+    ["Carry,Total\n150,160\n151,161\n", " Mine ", ["2 shots Mine"]],
+  ])("says of %j where its builds are from", (text, build, notes) => {
+    expect(told(text, build)).toEqual(notes);
+  });
+
+  it("names the cell of a column of builds that holds none, and no cell where there is no such column", () => {
+    const problems = (text: string) => (readShots(text) as ShotTable).problems;
+    expect(problems("Build,Carry\nA,150\nA,151\n -- ,152\n")).toMatchObject([
+      { row: 4, column: 1, found: "--" },
+    ]);
+    expect(problems("Carry,Total\n150,160\n")).toEqual([]);
   });
 });
