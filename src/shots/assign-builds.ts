@@ -38,7 +38,7 @@ export function assignBuilds(text: Records, shots: Gathered, options: ReadOption
     const column = columns[section]!;
     const cell = column < 0 ? "" : (text.cells[shots.record[shot]!]![column] ?? "");
     const title = titleOf[shots.title[shot]!] ?? "";
-    if (cell !== "" && cell === lastCell) {
+    if (cell === lastCell) {
       build[shot] = lastName;
       count.cells++;
     } else if (!isMissing(cell)) {
@@ -67,19 +67,17 @@ function noName(row: number, column: number, found: string, unnamed: string): Ta
   return { row, column, found, message };
 }
 
-/** Whether a column names a build at the first shot of each run only, as merged cells come out. */
+/** Whether a column names a build at the first shot of each run at most, as merged cells come out. */
 function namesEachOnce(text: Records, shots: Gathered, section: number, column: number): boolean {
   if (column < 0) return false;
-  let blanks = 0;
   let before: string | undefined;
   for (let shot = 0; shot < shots.size; shot++) {
     if (shots.section[shot] !== section) continue;
     const cell = text.cells[shots.record[shot]!]![column] ?? "";
     if (cell === before && cell !== "") return false;
-    if (isMissing(cell)) blanks++;
     before = cell;
   }
-  return blanks > 0;
+  return true;
 }
 
 /** For each title the name of the build that it gives to the shots below; empty where it gives none. */
