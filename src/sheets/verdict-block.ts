@@ -3,7 +3,7 @@ import type { FormulaCell } from "./plan.ts";
 import type { SheetDraft } from "./sheet-draft.ts";
 
 /** Letters of a sentence that fit one line of one column of the sheet, about. */
-const LETTERS_A_COLUMN = 9.5;
+const LETTERS_A_COLUMN = 8.5;
 const LINE = 15.5;
 
 /**
