@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { manyShots } from "../bench/many-shots.ts";
 import { longestTask, pasteMany, watchTasks } from "./long-table.ts";
 import { openBrowser } from "./open-browser.ts";
+import { openAll, openPane } from "./pane-page.ts";
 import { type ServedPage, servePage } from "./serve-page.ts";
 import { openWorkbench } from "./workbench-page.ts";
 
@@ -101,6 +102,20 @@ describe("a table of 200,000 shots in the pane, under the page's own policy", { 
       await page.close();
     }
     expect(answers[1]).toBe(answers[0]);
+  });
+
+  test("of 500 shots a build stays on the desk, and with the air stated every shot is flown", async () => {
+    const page = await openPane(browser);
+    await page.locator("#shots-text").fill(manyShots(1000, 2));
+    await openAll(page);
+    await page.locator("#air summary").click();
+    await page.getByLabel("Altitude, ft").fill("5280");
+    await page.getByLabel("Altitude, ft").press("Tab");
+    await expect
+      .poll(() => page.locator("#further").textContent(), { timeout: 60_000 })
+      .toMatch(/by the flight model\. Every shot was flown\./);
+    expect(await page.locator("#every-shot").count()).toBe(0);
+    await page.close();
   });
 
   test("that cannot be understood gets a sentence", async () => {

@@ -58,5 +58,6 @@ export async function openPaneInSpreadsheet(
 
 function connectedLibrary(): string {
   const connect = `(${connectOffice})((request) => sendToService(request), "1.20");`;
-  return `${officeText()}\n${registryText()}\n(${addNewerMembers})();\n${connect}`;
+  // Outside the tests' own runner functions that are written out call this to keep their names.
+  return `globalThis.__name ??= (made) => made;\n${officeText()}\n${registryText()}\n(${addNewerMembers})();\n${connect}`;
 }

@@ -39,6 +39,14 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
 
+  test("sends a table that is too long for it to the pane, and changes nothing", async () => {
+    selected = `Build\tCarry\n${"A\t150\n".repeat(100_000)}`;
+    await commands().compareSelection();
+    expect(said.at(-1)).toMatch(/^This is a long table: open the pane/);
+    expect(writtenNames()).toEqual([]);
+    expect(await recallKept(memory)).toBe(null);
+  });
+
   test("leaves what is on the desk and opens a session of its own", async () => {
     const kept = nothingKept("2026-05-14");
     await keepAll(memory, { ...kept, drafts: [{ ...kept.drafts[0]!, text: "Build\tCarry\nmine\t150" }] });

@@ -8,6 +8,7 @@ import { plainLines, splitText } from "../../src/shots/split-text.ts";
 import { manyShots } from "../bench/many-shots.ts";
 import { drawFrom } from "../hostile/draw.ts";
 import { hostileTable } from "../hostile/hostile-table.ts";
+import { QUICK } from "../quick.ts";
 
 function run<T>(work: Generator<number, T>): { readonly answer: T; readonly shares: number[] } {
   const shares: number[] = [];
@@ -26,7 +27,7 @@ const told = (records: ReturnType<typeof splitText>) => ({
 
 // Expected is what the reader that does all in one go answers; its own tests hold that one to what it should say.
 describe("reading in slices", () => {
-  test("answers what reading in one go answers, of 20,000 shots, plain or quoted", () => {
+  test.skipIf(QUICK)("answers what reading in one go answers, of 20,000 shots, plain or quoted", () => {
     const plain = `${manyShots(20_000)}\n`;
     const quoted = plain.replace(/^(\d+ g \w+)/gm, '"$1\n, as ""cut"""');
     for (const text of [plain, quoted, plain.trim(), `${plain}A"\t1`, plain.replaceAll("\n", "\r\n\r\n")]) {
@@ -38,7 +39,7 @@ describe("reading in slices", () => {
     }
   });
 
-  test("answers the same of tables that nobody should paste", () => {
+  test.skipIf(QUICK)("answers the same of tables that nobody should paste", () => {
     for (let seed = 0; seed < 300; seed++) {
       const { text } = hostileTable(drawFrom(seed));
       expect(isDeepStrictEqual(run(readInSlices(text)).answer, readShots(text)), `input ${seed}`).toBe(true);

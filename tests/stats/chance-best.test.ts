@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { NO_DIFFERENCE, PRIOR_NODES } from "../../src/stats/build-prior.ts";
 import { chanceBest, type Goal, type GroupMean, seededRandom } from "../../src/stats/index.ts";
+import { QUICK } from "../quick.ts";
 
 const four: GroupMean[] = [
   { n: 3, mean: 158.5, sd: 5.4 },
@@ -99,16 +100,20 @@ function weighSeparate(groups: readonly GroupMean[], goal: Goal, draws: number) 
 }
 
 describe("chanceBest(groups, goal, spread)", () => {
-  it("agrees with ten million draws of the pooled model within Monte Carlo error", () => {
-    const draws = 1e7;
-    const counted = drawPooled(four, "high", draws);
-    const found = chanceBest(four, "high", "pooled") as number[];
-    counted.forEach((share, i) => {
-      expect(Math.abs(found[i]! - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / draws));
-    });
-  }, 120_000);
+  it.skipIf(QUICK)(
+    "agrees with ten million draws of the pooled model within Monte Carlo error",
+    () => {
+      const draws = 1e7;
+      const counted = drawPooled(four, "high", draws);
+      const found = chanceBest(four, "high", "pooled") as number[];
+      counted.forEach((share, i) => {
+        expect(Math.abs(found[i]! - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / draws));
+      });
+    },
+    120_000,
+  );
 
-  it.each<[Goal]>([["low"], [160]])(
+  it.skipIf(QUICK).each<[Goal]>([["low"], [160]])(
     "agrees with a million draws of the pooled model for the goal %s",
     (goal) => {
       const counted = drawPooled(four, goal, 1e6);
@@ -120,7 +125,7 @@ describe("chanceBest(groups, goal, spread)", () => {
     60_000,
   );
 
-  it.each<[Goal]>([["high"], [160]])(
+  it.skipIf(QUICK).each<[Goal]>([["high"], [160]])(
     "agrees with weighed draws of the separate model for the goal %s",
     (goal) => {
       const { shares, effective } = weighSeparate(four, goal, 2e6);
