@@ -1,4 +1,4 @@
-import { useEffect, useReducer, useState } from "preact/hooks";
+import { useCallback, useEffect, useReducer, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { demoDraft } from "./demo-draft.ts";
 import { type Desk, type DeskAction, reduceDesk } from "./desk.ts";
@@ -22,8 +22,12 @@ export function useDesk(host: Host, demo: boolean) {
   );
   const [ready, setReady] = useState(false);
   const [long, setLong] = useState<LongSource>(null);
-  const take = (action: DeskAction) =>
-    "text" in action && action.text.length > LONG_TEXT ? setLong(action.text) : dispatch(action);
+  // The same from drawing to drawing: a table is followed anew when it changes, and views are drawn again.
+  const take = useCallback(
+    (action: DeskAction) =>
+      "text" in action && action.text.length > LONG_TEXT ? setLong(action.text) : dispatch(action),
+    [],
+  );
   useEffect(() => {
     let here = true;
     recallKept(host)
