@@ -117,7 +117,10 @@ function tell(count: Record<"cells" | "titles" | "filled" | "none", number>, unn
     );
   }
   if (count.titles > 0) notes.push("Builds were taken from the title lines above the shots.");
-  if (count.none > 0) notes.push(`${shots(count.none)} without a build stand under "${unnamed}".`);
+  if (count.none > 0)
+    notes.push(
+      `${shots(count.none)} without a build ${count.none === 1 ? "stands" : "stand"} under "${unnamed}".`,
+    );
   return notes;
 }
 

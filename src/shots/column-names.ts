@@ -58,7 +58,7 @@ const NAMES: Record<ColumnKey, string> = {
     facteur de smash, facteur smash, facteur d impact, factor de smash, factor smash, factor de impacto`,
   launch: `launch, launch angle, vla, la, launch v, launch vertical, vertical launch, vertical launch angle,
     launch angle v, launch angle vertical, v launch, launch angle up, take off angle, takeoff angle, vert la,
-    elevation, elevation angle, abflugwinkel, startwinkel, abflugwinkel vertikal, angle de decollage,
+    elevation, elevation angle, abflug, abflugwinkel, startwinkel, abflugwinkel vertikal, angle de decollage,
     angle de lancement, angle lancement, angle d envol, angulo de lanzamiento, angulo de salida, angulo lanzamiento`,
   direction: `direction, launch direction, hla, ld, launch h, launch horizontal, horizontal launch,
     horizontal launch angle, launch angle h, launch angle horizontal, h launch, azimuth, azimuth angle,

@@ -50,6 +50,8 @@ function readAfresh(text: string): Heading {
   if (named) return heading(named, unit?.name ?? unitOf(bare)?.name ?? "", leftPositive);
   const cut = cutUnit(bare);
   if (cut) return heading(cut.name, unit?.name ?? cut.unit, leftPositive);
+  const key = BY_UNIT.get(`${squash(bare)} ${unit?.dimension}`);
+  if (key) return { key, weak: false, unit: unit?.name ?? "", leftPositive };
   return { key: null, weak: false, unit: unit?.name ?? "", leftPositive };
 }
 
@@ -82,6 +84,17 @@ const BY_DIMENSION: ReadonlyMap<string, ColumnKey> = new Map<string, ColumnKey>(
   ["time time", "flightTime"],
   ["face length", "strikeX"],
 ] satisfies [`${ColumnKey} ${Dimension}`, ColumnKey][]);
+
+/** Words that say too little by themselves, and enough beside their unit: `Ball` may be a make, `Ball [km/h]` is none. */
+const BY_UNIT: ReadonlyMap<string, ColumnKey> = new Map<string, ColumnKey>([
+  ["ball speed", "ballSpeed"],
+  ["balle speed", "ballSpeed"],
+  ["bola speed", "ballSpeed"],
+  ["pelota speed", "ballSpeed"],
+  ["kopf speed", "clubSpeed"],
+  ["tete speed", "clubSpeed"],
+  ["cabeza speed", "clubSpeed"],
+] satisfies [`${string} ${Dimension}`, ColumnKey][]);
 
 function heading(name: ColumnName, unit: string, leftPositive: boolean): Heading {
   const dimension = unitOf(unit)?.dimension;

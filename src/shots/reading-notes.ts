@@ -39,12 +39,33 @@ export function readingNotes(
     if (column.leftPositive) notes.push(`${nameOf(column)} counts left as positive; its signs were turned.`);
   }
   notes.push(...unitNotes(shots));
+  const unknown = shots.sections
+    .flatMap(({ columns }) => columns.filter(isUnknown))
+    .map(({ header }) => header);
+  if (unknown.length > 0) notes.push(unknownNote([...new Set(unknown)]));
   if (columnOf(section, "club") && !columnOf(section, "build")) {
     notes.push("The table names clubs but no builds; clubs were not taken for builds.");
   }
   if (options.leftHanded)
     notes.push("Left-handed player: no figure was mirrored, right is right of the target.");
   return notes;
+}
+
+/** Nobody misses the column of gaps that a wide separator leaves. */
+function isUnknown({ key, header }: PlannedColumn): boolean {
+  return key === null && header !== "";
+}
+
+/** Columns kept beside the shots whose figures no statistic uses, the first twelve by name. */
+function unknownNote(headers: readonly string[]): string {
+  const shown = headers.slice(0, 12).map((header) => `"${clip(header)}"`);
+  const more = headers.length > 12 ? ` and ${headers.length - 12} more` : "";
+  return `Not recognised, kept beside the shots and left out of every figure: ${shown.join(", ")}${more}.`;
+}
+
+function clip(header: string): string {
+  const letters = [...header];
+  return letters.length > 40 ? `${letters.slice(0, 39).join("")}…` : header;
 }
 
 /** Where a table states one unit and leaves another of its kind unstated, the silence deserves a look. */

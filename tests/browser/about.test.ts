@@ -1,28 +1,14 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { FUNCTIONS } from "../../src/functions/catalogue.ts";
-import { openBrowser } from "./open-browser.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
-import { type OpenPage, openWorkbench, rawValue } from "./workbench-page.ts";
+import { aroundPage } from "./around-page.ts";
+import { rawValue } from "./workbench-page.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const PATIENCE = 120_000;
 
-let served: ServedPage;
-let browser: Browser;
-let open: OpenPage;
-
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-  open = await openWorkbench(browser, served.address);
-}, PATIENCE);
-
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const open = aroundPage();
 
 describe("a first visit to the page", { timeout: PATIENCE }, () => {
   it("says in three lines what this is, with the demo session ready to run", async () => {

@@ -1,6 +1,5 @@
 import { writeFile } from "node:fs/promises";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { cellName } from "../../src/sheets/a1.ts";
 import { benchWorkbook } from "../../src/sheets/bench-workbook.ts";
 import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
@@ -9,26 +8,11 @@ import { contentsOfPlan } from "../contents-of-plan.ts";
 import { SET_TEXT } from "../sheets/bench-set.ts";
 import { findText } from "../sheets/cell-at.ts";
 import { demoSession } from "../sheets/demo-session.ts";
-import { openBrowser } from "./open-browser.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
+import { aroundPage } from "./around-page.ts";
 import { withinEngine } from "./within-engine.ts";
-import { type OpenPage, openWorkbench, rawValue, typeInto } from "./workbench-page.ts";
+import { rawValue, typeInto } from "./workbench-page.ts";
 
-const PATIENCE = 120_000;
-
-let served: ServedPage;
-let browser: Browser;
-let open: OpenPage;
-
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-  open = await openWorkbench(browser, served.address);
-}, PATIENCE);
-
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const open = aroundPage();
 
 describe("the Build sheet in the page with the open grid", { timeout: 60_000 }, () => {
   const plan = answer(

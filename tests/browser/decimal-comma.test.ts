@@ -1,21 +1,12 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
 import type { SheetPlan } from "../../src/sheets/plan.ts";
-import { openBrowser } from "./open-browser.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
+import { aroundBrowser } from "./around-page.ts";
 import { openWorkbench } from "./workbench-page.ts";
 
 const PATIENCE = 180_000;
 
-let served: ServedPage;
-let browser: Browser;
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-}, PATIENCE);
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const around = aroundBrowser();
 
 /** The sheets as they stand in the grid. */
 const sheetsOf = (page: Page) => page.evaluate(() => globalThis.workbench.plan().sheets);
@@ -29,7 +20,7 @@ function sentencesOf(sheets: readonly SheetPlan[], name: string): string[] {
 it(
   "writes sheets with a decimal comma in their sentences, and club lengths in centimetres, where the place does",
   async () => {
-    const { page, complaints } = await openWorkbench(browser, served.address, { locale: "de-DE" });
+    const { page, complaints } = await openWorkbench(around.browser, around.address, { locale: "de-DE" });
     await page.locator("#pane #units").selectOption("metric");
     await page.locator("#pane #make-sheets").click();
     const status = page.locator("#pane .make [role=status]");

@@ -1,27 +1,23 @@
 import { rm } from "node:fs/promises";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { FORMULAS, SCRIPTS, SLY_NAMES, SLY_TEXT } from "../hostile/sly-session.ts";
 import { newService } from "../office-host/service.ts";
 import { planOfCells } from "../sheets/plan-of-cells.ts";
+import { aroundBrowser } from "./around-page.ts";
 import { buildAddin, builtFiles } from "./build-addin.ts";
-import { openBrowser } from "./open-browser.ts";
 import { openPaneInSpreadsheet } from "./pane-in-spreadsheet.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
 import { tellForbidden } from "./tell-forbidden.ts";
 import { openWorkbench } from "./workbench-page.ts";
 
 const PATIENCE = 240_000;
 
-let browser: Browser;
-let served: ServedPage;
 let folder: string;
+const around = aroundBrowser();
 beforeAll(async () => {
-  [browser, served, folder] = await Promise.all([openBrowser(), servePage(), buildAddin()]);
+  folder = await buildAddin();
 }, PATIENCE);
 afterAll(async () => {
-  await browser?.close();
-  served?.close();
   if (folder) await rm(folder, { recursive: true });
 });
 
@@ -62,7 +58,7 @@ describe("names that would be scripts", { timeout: PATIENCE }, () => {
   test("are words in the pane in the spreadsheet, under the policy that is shipped", async () => {
     const service = newService();
     const { page, complaints, strange } = await openPaneInSpreadsheet(
-      browser,
+      around.browser,
       service,
       await builtFiles(folder),
     );
@@ -84,7 +80,7 @@ describe("names that would be scripts", { timeout: PATIENCE }, () => {
   });
 
   test("are words in the page with the open grid, on its sheets, pictures and in what it says of a cell", async () => {
-    const { page, complaints } = await openWorkbench(browser, served.address);
+    const { page, complaints } = await openWorkbench(around.browser, around.address);
     await listen(page);
     await makeEverything(page);
     expect(await intruders(page)).toEqual([]);
@@ -118,7 +114,7 @@ describe("names that would be scripts", { timeout: PATIENCE }, () => {
 });
 
 test("texts that would be calculated stay texts in the open grid", { timeout: PATIENCE }, async () => {
-  const { page, complaints } = await openWorkbench(browser, served.address);
+  const { page, complaints } = await openWorkbench(around.browser, around.address);
   const plan = planOfCells(FORMULAS.map((text) => [text]));
   const written = await page.evaluate((asked) => globalThis.workbench.host.write(asked), plan);
   expect(written).toMatchObject({ sheets: ["Cells"] });
@@ -135,16 +131,16 @@ test("texts that would be calculated stay texts in the open grid", { timeout: PA
 test("the page of the functions loads nothing but itself under its own policy", {
   timeout: PATIENCE,
 }, async () => {
-  const page = await browser.newPage();
+  const page = await around.browser.newPage();
   const complaints: string[] = [];
   const asked: string[] = [];
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
   page.on("request", (request) => asked.push(request.url()));
   await page.addInitScript(tellForbidden);
-  await page.goto(`${served.address}functions.html`);
+  await page.goto(`${around.address}functions.html`);
   await page.getByRole("heading", { level: 1 }).waitFor();
   const drawn = await page.locator("h1 img").evaluate((image) => (image as HTMLImageElement).naturalWidth);
   expect(drawn).toBe(64);
-  expect(asked.filter((address) => !address.startsWith(served.address))).toEqual([]);
+  expect(asked.filter((address) => !address.startsWith(around.address))).toEqual([]);
   expect(complaints).toEqual([]);
 });

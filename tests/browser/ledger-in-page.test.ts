@@ -1,26 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { contentsOfXlsx } from "../hosts/file/contents-of-xlsx.ts";
+import { aroundPage } from "./around-page.ts";
 import { fillArchive, openLedger, pressInLedger, rowsInPage } from "./ledger-in-page.ts";
-import { openBrowser } from "./open-browser.ts";
 import { savedFile } from "./page-file.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
-import { type OpenPage, openWorkbench } from "./workbench-page.ts";
 
-let served: ServedPage;
-let browser: Browser;
-let open: OpenPage;
-
+const open = aroundPage();
 beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-  open = await openWorkbench(browser, served.address);
   await openLedger(open.page);
 }, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
 
 /** The 24 carries of the demo session, added up apart from this code, yards. */
 const DEMO_CARRIES = 3825.5;

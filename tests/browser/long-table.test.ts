@@ -1,10 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { manyShots } from "../bench/many-shots.ts";
+import { aroundBrowser } from "./around-page.ts";
 import { longestTask, pasteMany, watchTasks } from "./long-table.ts";
-import { openBrowser } from "./open-browser.ts";
 import { openAll, openPane } from "./pane-page.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
 import { openWorkbench } from "./workbench-page.ts";
 
 const PATIENCE = 180_000;
@@ -12,26 +11,18 @@ const SHOTS = 200_000;
 /** Milliseconds of processor time: beyond it a person feels that the page does not answer. */
 const MOST_HELD = 200;
 
-let served: ServedPage;
-let browser: Browser;
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-}, PATIENCE);
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const around = aroundBrowser();
 
 const table = (page: Page) => page.locator("#long-table");
 const said = (page: Page) => table(page).locator("[role=status]");
 
-const open = (before?: () => void) => openWorkbench(browser, served.address, { before });
+const open = (before?: () => void) => openWorkbench(around.browser, around.address, { before });
 
 describe("a table of 200,000 shots in the pane, under the page's own policy", { timeout: PATIENCE }, () => {
   test("is read beside the page: told in steps, never holding it up, with an answer at the end", async () => {
     const { page, complaints } = await open();
     const before = await page.locator("#shots-text").inputValue();
-    await watchTasks(browser, page);
+    await watchTasks(around.browser, page);
     await pasteMany(page, SHOTS);
     await table(page).locator("progress").waitFor();
     const words = new Set<string>();
@@ -39,7 +30,7 @@ describe("a table of 200,000 shots in the pane, under the page's own policy", { 
       words.add((await said(page).textContent()) ?? "");
     expect([...words].filter((sentence) => /: \d+ %$/.test(sentence)).length).toBeGreaterThan(3);
     expect(await said(page).textContent()).toBe("The long table has been read.");
-    expect(await longestTask(browser)).toBeLessThan(MOST_HELD);
+    expect(await longestTask(around.browser)).toBeLessThan(MOST_HELD);
     expect(await table(page).textContent()).toContain("200000 shots of 8 builds, 200000 counted");
     // The fourth build's carries were drawn around 168 yd with a spread of 5 (many-shots.ts).
     const carry = table(page)
@@ -105,7 +96,7 @@ describe("a table of 200,000 shots in the pane, under the page's own policy", { 
   });
 
   test("of 500 shots a build stays on the desk, and with the air stated every shot is flown", async () => {
-    const page = await openPane(browser);
+    const page = await openPane(around.browser);
     await page.locator("#shots-text").fill(manyShots(1000, 2));
     await openAll(page);
     await page.locator("#air summary").click();

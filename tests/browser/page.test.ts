@@ -1,16 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { SheetPlan, WorkbookPlan } from "../../src/sheets/plan.ts";
 import { contentsOfPlan } from "../contents-of-plan.ts";
 import { contentsOfXlsx } from "../hosts/file/contents-of-xlsx.ts";
 import { samplePlan } from "../sheets/sample-plan.ts";
-import { openBrowser } from "./open-browser.ts";
+import { aroundPage } from "./around-page.ts";
 import { savedFile } from "./page-file.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
 import { withinEngine } from "./within-engine.ts";
-import { clickCell, type OpenPage, openWorkbench, typeInto } from "./workbench-page.ts";
-
-const PATIENCE = 120_000;
+import { clickCell, openWorkbench, typeInto } from "./workbench-page.ts";
 
 /**
  * The sample plan without the formula that fills several cells, which has a page of its own: beside conditions by
@@ -29,19 +25,7 @@ function plainPlan(): WorkbookPlan {
   return { ...plan, sheets: plan.sheets.map((sheet) => ({ ...sheet, blocks: blocks(sheet) })) };
 }
 
-let served: ServedPage;
-let browser: Browser;
-let open: OpenPage;
-
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-  open = await openWorkbench(browser, served.address);
-}, PATIENCE);
-
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const open = aroundPage();
 
 describe("the page with the open grid", { timeout: 30_000 }, () => {
   it("answers a function of ours that is typed into a cell", async () => {
@@ -78,7 +62,7 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
   });
 
   it("carries a formula out that fills several cells, and gives it back with its answers", async () => {
-    const fresh = await openWorkbench(browser, served.address);
+    const fresh = await openWorkbench(open.browser, open.address);
     const plan = samplePlan();
     const written = await fresh.page.evaluate((asked) => globalThis.workbench.host.write(asked), plan);
     expect(written).toMatchObject({ notes: expect.any(Array) });

@@ -1,5 +1,5 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { type ComparisonJson, comparisonJson } from "../../src/fitting/comparison-json.ts";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { sessionOf } from "../../src/fitting/session.ts";
@@ -13,27 +13,11 @@ import { contentsOfXlsx } from "../hosts/file/contents-of-xlsx.ts";
 import { cellAt, findText } from "../sheets/cell-at.ts";
 import { oddSession } from "../sheets/odd-session.ts";
 import { disagreements, figuresOfJson, figuresOfWorkings } from "../sheets/workings-figures.ts";
-import { openBrowser } from "./open-browser.ts";
+import { aroundPage } from "./around-page.ts";
 import { savedFile } from "./page-file.ts";
-import { type ServedPage, servePage } from "./serve-page.ts";
 import { withinEngine } from "./within-engine.ts";
-import { type OpenPage, openWorkbench } from "./workbench-page.ts";
 
-const PATIENCE = 120_000;
-
-let served: ServedPage;
-let browser: Browser;
-let open: OpenPage;
-
-beforeAll(async () => {
-  [served, browser] = await Promise.all([servePage(), openBrowser()]);
-  open = await openWorkbench(browser, served.address);
-}, PATIENCE);
-
-afterAll(async () => {
-  await browser?.close();
-  served?.close();
-});
+const open = aroundPage();
 
 /** Pastes text as a person does: what stands there is taken out, and the clipboard comes in its place. */
 async function paste(page: Page, text: string): Promise<void> {

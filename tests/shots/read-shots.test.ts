@@ -136,6 +136,17 @@ describe("readShots(text) and what it cannot read", () => {
     expect(table.problems).toMatchObject([{ row: 1, column: 2, found: "Carry" }]);
   });
 
+  it("names the columns that no figure comes from, and says nothing where all were recognised", () => {
+    const said = (text: string) => read(text).notes.filter((note) => note.startsWith("Not recognised"));
+    expect(said("Carry,Lust,Spin,Wind\n150,3,6000,2\n")).toEqual([
+      'Not recognised, kept beside the shots and left out of every figure: "Lust", "Wind".',
+    ]);
+    expect(said("Carry,,Spin\n150,,6000\n")).toEqual([]);
+    const many = Array.from({ length: 14 }, (_, place) => `Word${place}`);
+    expect(said(`Carry,${many}\n150,${many}\n`)[0]).toMatch(/"Word11" and 2 more\.$/);
+    expect(said(`Carry,${"x".repeat(50)}\n150,1\n`)[0]).toContain(`"${"x".repeat(39)}…"`);
+  });
+
   it("reads quotation marks as plain characters where one is never closed", () => {
     const table = read('Build,Carry\n"95 g,150\n45" mid,151\n');
     expect(table.build).toEqual(['"95 g', '45" mid']);
