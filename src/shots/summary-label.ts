@@ -23,6 +23,9 @@ const BESIDE = new Set(
 
 const SIGNS = /^(ø|⌀|σ|μ|x̄|±|\+\/-)[\s:]*$/i;
 
+/** A name that a spreadsheet would take for a formula, such as a build called "@SUM(1,1)", is no label. */
+const FORMULA = /^\s*[=@]/;
+
 const FIGURE_BEHIND = /(\s*[:=]\s*-?\d[\d.,' ]*|\s-?\d+[.,]\d+)\s*\S{0,7}\s*$/;
 
 /**
@@ -33,7 +36,7 @@ const FIGURE_BEHIND = /(\s*[:=]\s*-?\d[\d.,' ]*|\s-?\d+[.,]\d+)\s*\S{0,7}\s*$/;
  * @example isSummaryLabel("Avg - 95 g mid", ["95 g mid"]) // true
  */
 export function isSummaryLabel(cell: string, builds: Iterable<string>): boolean {
-  if (cell.length > 120) return false;
+  if (cell.length > 120 || FORMULA.test(cell)) return false;
   if (SIGNS.test(cell.trim())) return true;
   const bare = cell.replace(/[([{][^()[\]{}]*[)\]}]/g, " ").replace(FIGURE_BEHIND, "");
   const found = words(bare);

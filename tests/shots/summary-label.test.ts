@@ -41,6 +41,8 @@ describe("isSummaryLabel(cell, builds)", () => {
 
   it.each([
     "Mean Machine",
+    "@SUM(1,1)",
+    "=Average(B2:B9)",
     "Max 95",
     "Total Flex",
     "Average Joe",
