@@ -35,6 +35,15 @@ describe("contradictions(values, rows, source)", () => {
     expect(found("Spin,Backspin,Sidespin", "2500,2400,700", "2600,2400,700")).toEqual([[3, 1]]);
   });
 
+  it("speaks in the unit that the figures came in", () => {
+    const said = (readShots("Ball Speed [km/h],Carry [m],Total [m]\n900,150,140.5\n") as ShotTable).problems;
+    // By hand: 15 and 230 miles of 1.609344 km are 24.14 and 370.15 km.
+    expect(said.map(({ message }) => message)).toEqual([
+      'Row 2, column 1 (Ball speed): found "900"; a shot has 24.1 to 370.1 km/h. It is left as it is.',
+      'Row 2, column 2 (Carry): found "150"; the total is only 140.5 m. Both are left as they are.',
+    ]);
+  });
+
   it("flags what no shot has, in a sentence, and leaves it", () => {
     const table = readShots("Ball Speed,Landing Angle\n900,45\n150,95\n") as ShotTable;
     expect(table.problems).toEqual([
