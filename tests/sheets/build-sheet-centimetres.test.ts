@@ -111,3 +111,21 @@ describe("what is said of a set", () => {
     );
   });
 });
+
+it("says in which unit the set carries, and how a swingweight is typed", () => {
+  const text = SET_TEXT.replace("raw length; bore", "raw length; bore; carry").replaceAll(
+    "; 0.5\n",
+    "; 0.5; 150\n",
+  );
+  const sheetOf = (units: "us" | "metric", decimalMark: string) => {
+    const session = { ...demoSession(), units, decimalMark };
+    return answer(benchWorkbook(session, "105 g mid-launch", text, NOTHING_TAKEN, "now")).sheets[0]!;
+  };
+  expect(texts(sheetOf("us", ".")).filter((cell) => /^Carry/.test(cell))).toEqual([
+    "Carry (yd)",
+    "Carry gap (yd)",
+  ]);
+  const metric = sheetOf("metric", ",");
+  expect(texts(metric).filter((cell) => /^Carry/.test(cell))).toEqual(["Carry (m)", "Carry gap (m)"]);
+  expect(metric.notes.map(({ text }) => text).join()).toContain("D2 or D2,3");
+});
