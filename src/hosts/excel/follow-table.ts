@@ -1,4 +1,4 @@
-import { type Outcome, unavailable } from "../../outcome/problem.ts";
+import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { StopFollowing, Told } from "../host.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { sheetText, tableText } from "./read-tables.ts";
@@ -29,7 +29,9 @@ export function followTable(name: string | undefined, told: Told): Promise<Outco
     let following = true;
     const hear = oneAtATime(async () => {
       const text = following ? await read() : null;
-      if (text !== null && following) told(text);
+      if (text === null || !following) return;
+      if (isProblem(text)) await stop();
+      told(text);
     });
     const heard = sheet.onChanged.add(hear);
     await context.sync();
@@ -48,6 +50,8 @@ export function followTable(name: string | undefined, told: Told): Promise<Outco
       told(unavailable("The pane was closed, so the table is not followed any more."));
       await stop();
     });
+    // What was entered between the reading that the caller knows and now, no event tells of.
+    void hear();
     return stop;
   });
 }
