@@ -133,6 +133,45 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     expect(strange).toEqual([]);
   });
 
+  test("names lines that both changed, has the table's when told to, and ends with another session or text", async () => {
+    const service = newService();
+    const { page, complaints } = await open(service);
+    const rows: (string | number)[][] = [
+      ["'Build", "'Carry (yd)"],
+      ["'A", 150],
+      ["'B", 161],
+    ];
+    await fillTable(page, rows);
+    await takeTable(page, { follow: true });
+    const text = page.locator("#shots-text");
+    const following = page.locator(".follow");
+    await expect.poll(() => following.textContent()).toContain("Following “Fittings”");
+    await text.fill("Build\tCarry (yd)\nA\t150\nB\t163");
+    await fillTable(page, [rows[0]!, rows[1]!, ["'B", 162], ["'A", 151]]);
+    await expect
+      .poll(() => page.locator("#kept-lines").textContent())
+      .toBe("1 line was changed here and in the table; yours stay: row 3 (the table now has B 162).");
+    expect(await text.inputValue()).toBe("Build\tCarry (yd)\nA\t150\nB\t163\nA\t151");
+    await page.locator("#take-theirs").click();
+    await expect.poll(() => text.inputValue()).toBe("Build\tCarry (yd)\nA\t150\nB\t162\nA\t151");
+    expect(await page.locator("#kept-lines").textContent()).toBe("");
+    await page.locator("#new-session").click();
+    await expect.poll(() => service.workbook.watched.size).toBe(0);
+    await page.locator("#session").selectOption({ index: 0 });
+    await expect.poll(() => text.inputValue()).toContain("162");
+    await page.waitForTimeout(200);
+    expect(await following.count()).toBe(0);
+    await takeTable(page, { follow: true });
+    await expect.poll(() => service.workbook.watched.size).toBe(1);
+    await page.locator("#start-over").click();
+    await expect.poll(() => following.textContent()).toContain("not hold “Fittings” any more");
+    expect(service.workbook.watched.size).toBe(0);
+    await fillTable(page, [...rows, ["'C", 170]]);
+    await page.waitForTimeout(300);
+    expect(await text.inputValue()).toBe("");
+    expect(complaints).toEqual([]);
+  });
+
   test("compares the selection and fills a bench sheet from the ribbon", async () => {
     const service = newService();
     const { page, complaints, strange } = await open(service);
