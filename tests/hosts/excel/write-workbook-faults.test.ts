@@ -65,13 +65,32 @@ describe("a write that fails", { timeout: 120_000 }, () => {
     expect(host.workbook.sheets.map(({ bag }) => bag.Name)).toEqual(WHOLE_NAMES);
   });
 
-  test("in the last of several requests takes all of them back", async () => {
+  test("in any of several requests takes all of them back", async () => {
     const { requests } = officeHost();
     await excelHost().write(bigPlan(80_000));
     const last = requests.length - 2;
     expect(last).toBeGreaterThan(1);
-    const { host, before, outcome } = await writeWith({ request: last, action: "answer" }, bigPlan(80_000));
-    expect(outcome).toMatchObject({ kind: "unavailable" });
+    for (let request = 0; request <= last; request++) {
+      for (const action of [-1, "answer"] as const) {
+        const { host, before, outcome } = await writeWith({ request, action }, bigPlan(80_000));
+        expect(outcome, `request ${request}`).toMatchObject({ kind: "unavailable" });
+        expect(state(host), `request ${request}`).toEqual(before);
+      }
+    }
+  });
+
+  test("once its own sheet has come to the front gives the user's back, whichever that was", async () => {
+    const host = officeHost();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.add("Mine").activate();
+      context.workbook.worksheets.add("Last");
+      await context.sync();
+    });
+    const before = state(host);
+    host.fault = { request: host.requests.length + 1, action: "answer" };
+    expect(await excelHost().write(samplePlan())).toMatchObject({
+      message: expect.stringContaining("The workbook is as it was."),
+    });
     expect(state(host)).toEqual(before);
   });
 
