@@ -7,9 +7,21 @@ import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
 const LONGEST_TEXT = 32_767;
 
-/** Enters values or formulas into an area: an array of its size, or one entry for all its cells. */
-export function enterCells(workbook: HeldWorkbook, sheet: HeldSheet, area: Area, given: unknown): void {
-  eachCell(area, given, (row, column, entry) => put(workbook, sheet, row, column, entry));
+/**
+ * Enters values or formulas into an area: an array of its size, or one entry for all its cells. `placed` gives a formula
+ * that is written otherwise as the cell holds it.
+ */
+export function enterCells(
+  workbook: HeldWorkbook,
+  sheet: HeldSheet,
+  area: Area,
+  given: unknown,
+  placed = (formula: string, _row: number, _column: number) => formula,
+): void {
+  eachCell(area, given, (row, column, entry) => {
+    const isFormula = typeof entry === "string" && entry.startsWith("=");
+    put(workbook, sheet, row, column, isFormula ? placed(entry, row, column) : entry);
+  });
   noteChange(workbook, sheet, area);
 }
 

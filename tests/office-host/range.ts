@@ -7,6 +7,7 @@ import { eachCell, enterCells, noteChange, wrongSize } from "./enter-cells.ts";
 import { painted, paintStore } from "./painted.ts";
 import { RANGE_FORMAT, VALIDATION } from "./range-shapes.ts";
 import { around, surroundingRegion, usedArea } from "./regions.ts";
+import { formulaAt, relativeFormula } from "./relative-formula.ts";
 import { invalidArgument, itemNotFound } from "./service-error.ts";
 import { shaped } from "./shapes.ts";
 import { spilledValue, spillsOn } from "./spills.ts";
@@ -67,6 +68,16 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       CellCount: readOnly(() => area.rows * area.columns),
       Values: { ...values, set: enter },
       Formulas: { ...formulas, set: enter },
+      FormulasR1C1: {
+        get: () =>
+          (formulas.get() as unknown[][]).map((cells, r) =>
+            cells.map((entry, c) => {
+              const { formula } = cell(area.row + r, area.column + c) ?? {};
+              return formula ? relativeFormula(formula, area.row + r, area.column + c) : entry;
+            }),
+          ),
+        set: (given) => enterCells(workbook, sheet, area, given, formulaAt),
+      },
       NumberFormat: {
         get: () => grid((row, column) => formatAt(sheet, row, column)),
         set: (given) => {

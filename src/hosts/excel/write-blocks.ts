@@ -1,18 +1,8 @@
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
 import { spillsOf } from "../../sheets/spills.ts";
+import { bytesAround, bytesOfRow, type Entry, PIECE_BYTES } from "./entry.ts";
 import type { Step } from "./step.ts";
 import { supports } from "./supports.ts";
-
-/** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
-const PIECE_BYTES = 500_000;
-
-/** The client library cuts a larger array into calls of this many cells. */
-const LIBRARY_CELLS = 1_500;
-
-/** What each of these calls carries besides the cells. */
-const LIBRARY_BYTES = 1_100;
-
-type Entry = string | number | boolean | null;
 
 /** Values, and formulas that need nothing but cells and names. */
 export function writeBlocks(sheet: SheetPlan): Step[] {
@@ -70,7 +60,7 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
     if (written.length === 0 || columns === 0) return;
     const area = { row: next - written.length, column: block.column, rows: written.length, columns };
     steps.push({
-      bytes: bytes + (1 + Math.ceil((written.length * columns) / LIBRARY_CELLS)) * LIBRARY_BYTES,
+      bytes: bytes + bytesAround(written.length * columns),
       queue: (desk) => {
         desk.range(sheet, area).formulas = written;
       },
@@ -81,13 +71,9 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
   for (const [i, cells] of block.cells.entries()) {
     const row = cells.map(turn);
     rows.push(row);
-    bytes += byteLength(JSON.stringify(row)) + 1;
+    bytes += bytesOfRow(row);
     if (bytes > PIECE_BYTES) finish(block.row + i + 1);
   }
   finish(block.row + block.cells.length);
   return steps;
 }
-
-const encoder = new TextEncoder();
-
-const byteLength = (text: string) => encoder.encode(text).length;

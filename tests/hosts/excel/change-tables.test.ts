@@ -1,0 +1,106 @@
+import { describe, expect, test } from "vitest";
+import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import { isProblem } from "../../../src/outcome/problem.ts";
+import type { TableChange } from "../../../src/sheets/table-change.ts";
+import { officeHost } from "../../office-host/office-host.ts";
+import type { Service } from "../../office-host/service.ts";
+
+/** A table "Own" from B2 on: a number, a text, and a formula of the user's in each row that doubles the number. */
+async function withTable(rows: number, text = "note"): Promise<Service> {
+  const service = officeHost();
+  const most = 3_000;
+  await Excel.run(async (context) => {
+    const sheet = context.workbook.worksheets.getItem("Sheet1");
+    sheet.getRange("B2:D2").formulas = [["'Carry", "'Note", "'Twice"]];
+    for (let from = 0; from < rows; from += most) {
+      const count = Math.min(most, rows - from);
+      sheet.getRangeByIndexes(2 + from, 1, count, 3).formulas = Array.from({ length: count }, (_, i) => [
+        from + i,
+        `'${text} ${from + i}`,
+        `=B${from + i + 3}*2`,
+      ]);
+      await context.sync();
+    }
+    sheet.tables.add(`B2:D${rows + 2}`, true).name = "Own";
+    await context.sync();
+  });
+  return service;
+}
+
+const changeOf = (rows: number, part: Partial<TableChange>): TableChange => ({
+  table: "Own",
+  expected: { headings: ["Carry", "Note", "Twice"], rows },
+  rename: [],
+  columns: [],
+  update: [],
+  remove: [],
+  append: [],
+  ...part,
+});
+
+const state = ({ workbook }: Service) => ({ ...structuredClone(workbook), last: 0 });
+
+const formulas = async (address: string) =>
+  Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem("Sheet1").getRange(address);
+    range.load("formulas");
+    await context.sync();
+    return range.formulas;
+  });
+
+describe("a table of the workbook that is changed", { timeout: 120_000 }, () => {
+  test("closes up over rows that go with formulas that read their own row", async () => {
+    await withTable(4);
+    await excelHost().changeTables([changeOf(4, { remove: [0, 2] })], null);
+    expect(await formulas("B2:D5")).toEqual([
+      ["Carry", "Note", "Twice"],
+      [1, "note 1", "=B3*2"],
+      [3, "note 3", "=B4*2"],
+      ["", "", ""],
+    ]);
+  });
+
+  test("is as it was, formulas and all, when taking rows out fails", async () => {
+    const service = await withTable(4);
+    const before = state(service);
+    service.fault = { request: service.requests.length + 3, action: "answer" };
+    expect(isProblem(await excelHost().changeTables([changeOf(4, { remove: [0, 2] })], null))).toBe(true);
+    expect(state(service)).toEqual(before);
+  });
+
+  test("of 9,000 long rows is as it was when taking one out fails at any request", async () => {
+    const text = "x".repeat(150);
+    const healthy = await withTable(9_000, text);
+    const from = healthy.requests.length;
+    const change = changeOf(9_000, { remove: [0] });
+    expect(isProblem(await excelHost().changeTables([change], null))).toBe(false);
+    const count = healthy.requests.length - from;
+    // Looked at twice, read, written, tidied up.
+    expect(count).toBeGreaterThan(4);
+    for (let request = 0; request < count - 1; request++) {
+      const service = await withTable(9_000, text);
+      const before = service.workbook.sheets[0]!.cells;
+      const entries = new Map(before);
+      service.fault = { request: service.requests.length + request, action: "answer" };
+      expect(await excelHost().changeTables([change], null), `request ${request}`).toMatchObject({
+        message: expect.stringMatching(/The tables are as they were\.$/),
+      });
+      expect(new Map(service.workbook.sheets[0]!.cells), `request ${request}`).toEqual(entries);
+      expect(service.workbook.sheets[0]!.tables[0]!.area.rows).toBe(9_001);
+    }
+  });
+
+  test("says that the work was stopped, and not that the spreadsheet erred", async () => {
+    const service = await withTable(4);
+    const before = state(service);
+    const stop = new AbortController();
+    stop.abort();
+    const append = [[5, "more", null]];
+    const outcome = await excelHost().changeTables([changeOf(4, { append })], null, { signal: stop.signal });
+    expect(outcome).toEqual({
+      kind: "unavailable",
+      message: "Stopped. The tables are as they were.",
+    });
+    expect(state(service)).toEqual(before);
+  });
+});
