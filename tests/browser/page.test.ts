@@ -201,6 +201,15 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     ]);
   });
 
+  it("shows the grid on sheets that hold a table, and on no other that was made", async () => {
+    const shown = await open.page.evaluate(() =>
+      globalThis.workbench.workbook
+        .getSheets()
+        .map((sheet) => [sheet.getSheetName(), !sheet.hasHiddenGridLines()]),
+    );
+    expect(Object.fromEntries(shown)).toMatchObject({ "Player's comparison": false, "Shots & more": true });
+  });
+
   it("saves a file that holds what the grid holds, charts as charts", async () => {
     const { name, bytes } = await savedFile(open.page);
     expect(name).toBe("bay-and-bench.xlsx");

@@ -56,7 +56,7 @@ export const CHART: Shape = {
   children: {
     Title: TITLE,
     Axes: { children: { CategoryAxis: AXIS, ValueAxis: AXIS } },
-    Format: { children: { Fill: FILL, Font: FONT } },
+    Format: { children: { Fill: FILL, Font: FONT, Border: LINE } },
   },
 };
 

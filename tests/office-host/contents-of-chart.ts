@@ -14,9 +14,23 @@ export function contentsOfChart({ bag, series, entries }: HeldChart): ChartConte
     x: axis(bag, "Axes/CategoryAxis"),
     y: axis(bag, "Axes/ValueAxis"),
     legend: bag["Legend/Visible"] === true,
+    look: {
+      background: String(bag["Format/Fill/Color"]),
+      border: String(bag["Format/Border/Color"]),
+      titleSize: Number(bag["Title/Format/Font/Size"]),
+      titleColor: String(bag["Title/Format/Font/Color"]),
+      axisTitleSizes: AXES.flatMap((at) =>
+        axis(bag, at).title === "" ? [] : [Number(bag[`${at}/Title/Format/Font/Size`])],
+      ),
+      labelColors: AXES.map((at) => String(bag[`${at}/Format/Font/Color`])),
+      gridline: String(bag["Axes/ValueAxis/MajorGridlines/Format/Line/Color"]),
+      gridlineWeight: Number(bag["Axes/ValueAxis/MajorGridlines/Format/Line/Weight"]),
+    },
     series: series.map(({ bag: held }, i) => contentsOfSeries(held, bars, entries[i]?.Visible === true)),
   };
 }
+
+const AXES = ["Axes/CategoryAxis", "Axes/ValueAxis"];
 
 function axis(bag: Bag, at: string): AxisContents {
   return {

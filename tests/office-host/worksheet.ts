@@ -55,10 +55,12 @@ export function worksheet(workbook: HeldWorkbook, sheet: HeldSheet): WireObject 
           bag.Visibility = value;
         },
       },
-      ShowGridlines: {
-        get: () => bag.ShowGridlines ?? true,
+      // Read by one name and, so the client library, set by another.
+      ShowGridlines: readOnly(() => bag.Gridlines ?? true),
+      Gridlines: {
+        get: () => bag.Gridlines ?? true,
         set: (value) => {
-          bag.ShowGridlines = value;
+          bag.Gridlines = value;
         },
       },
     },
