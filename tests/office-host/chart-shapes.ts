@@ -1,4 +1,4 @@
-import { between, bound, colour, flag, oneOf, type Shape, text } from "./shapes.ts";
+import { between, bound, type Check, colour, flag, oneOf, type Shape, text } from "./shapes.ts";
 
 const FONT: Shape = { scalars: { Bold: flag, Color: colour, Size: between(1, 409), Italic: flag } };
 
@@ -67,10 +67,13 @@ export const LEGEND: Shape = {
 
 export const LEGEND_ENTRY: Shape = { scalars: { Visible: flag } };
 
+/** Behind "=" the service looks for cells, and finds none in what is only called so. From memory. */
+export const seriesName: Check = (value) => text(value) && !String(value).startsWith("=");
+
 /** `ChartSeries`, less its cells. */
 export const SERIES: Shape = {
   scalars: {
-    Name: text,
+    Name: seriesName,
     ChartType: oneOf(...CHART_TYPES),
     MarkerSize: between(2, 72),
     MarkerStyle: oneOf(

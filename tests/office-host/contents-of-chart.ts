@@ -46,7 +46,8 @@ function contentsOfSeries(bag: Bag, bars: boolean, listed: boolean): SeriesConte
   const line = bag["Format/Line/LineStyle"];
   const marker = String(bag.MarkerStyle ?? "None").toLowerCase() as Marker;
   return {
-    name: String(bag.Name),
+    // A name that looks like a formula has a space before it here, and only here.
+    name: String(bag.Name).replace(/^ =/, "="),
     x: String(bag.X),
     y: String(bag.Y),
     color: String(bag["Format/Fill/Color"] ?? bag.MarkerBackgroundColor ?? bag["Format/Line/Color"]),

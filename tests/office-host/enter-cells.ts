@@ -6,6 +6,7 @@ import { invalidArgument, ServiceError } from "./service-error.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
 const LONGEST_TEXT = 32_767;
+const LONGEST_FORMULA = 8_192;
 
 /**
  * Enters values or formulas into an area: an array of its size, or one entry for all its cells. `placed` gives a formula
@@ -50,6 +51,8 @@ function put(workbook: HeldWorkbook, sheet: HeldSheet, row: number, column: numb
   if (entered === undefined) return;
   if (entered === null) sheet.cells.delete(cellKey(row, column));
   else {
+    if ((entered.formula?.length ?? 0) > LONGEST_FORMULA)
+      throw invalidArgument(`formula too long at ${cellName(row, column)}`);
     if (entered.formula) checkFormula(workbook, entered.formula);
     if (typeof entered.value === "string" && entered.value.length > LONGEST_TEXT) {
       throw invalidArgument(`text too long at ${cellName(row, column)}`);

@@ -2,7 +2,7 @@ import { cellName } from "../../sheets/a1.ts";
 import { CHART_LOOK } from "../../sheets/chart-look.ts";
 import type { ChartPlan, SheetArea, SheetPlan } from "../../sheets/plan.ts";
 import { drawAxes } from "./draw-axes.ts";
-import { drawSeries } from "./draw-series.ts";
+import { drawSeries, seriesName } from "./draw-series.ts";
 import { CALL, type Desk, type Step } from "./step.ts";
 
 /** Native charts over the cells of the plan. */
@@ -37,7 +37,12 @@ function draw(desk: Desk, sheet: string, plan: ChartPlan): void {
   chart.format.fill.setSolidColor(CHART_LOOK.background);
   chart.format.border.color = CHART_LOOK.border;
   for (const [i, series] of plan.series.entries()) {
-    drawSeries(desk, i === 0 ? chart.series.getItemAt(0) : chart.series.add(series.name), plan.kind, series);
+    drawSeries(
+      desk,
+      i === 0 ? chart.series.getItemAt(0) : chart.series.add(seriesName(series.name)),
+      plan.kind,
+      series,
+    );
   }
   drawAxes(chart.axes, plan);
   drawLegend(chart.legend, plan);
