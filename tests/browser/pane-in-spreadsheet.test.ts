@@ -5,6 +5,7 @@ import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { FUNCTIONS } from "../../src/functions/catalogue.ts";
 import { argumentsOf } from "../../src/functions/define-function.ts";
 import { expectAnswer } from "../functions/expect-answer.ts";
+import { manifestFaults } from "../manifest/manifest-faults.ts";
 import { newService, type Service } from "../office-host/service.ts";
 import { type BuiltFile, buildAddin, builtFiles } from "./build-addin.ts";
 import { openBrowser } from "./open-browser.ts";
@@ -193,6 +194,41 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     await press(page, "compareSelection");
     expect(await page.locator("#said").textContent()).toMatch(/^The selected cells are empty/);
   });
+});
+
+test("the add-in built for a shop's own address with a path runs from there, and asks for nothing elsewhere", {
+  timeout: PATIENCE,
+}, async () => {
+  const address = "https://clubs.example/fitting";
+  const own = await buildAddin(address);
+  try {
+    const built = await builtFiles(own);
+    const manifest = built.get("manifest.xml")!.body.toString();
+    expect(manifestFaults(manifest, address)).toEqual([]);
+    // Everything that the manifest names is there to be served.
+    const named = [...manifest.matchAll(/https:\/\/clubs\.example\/fitting\/([^"]+)"/g)].map(
+      ([, path]) => path!,
+    );
+    expect(named.length).toBeGreaterThan(10);
+    expect(named.filter((path) => !built.has(path))).toEqual([]);
+    const { functions } = JSON.parse(built.get("functions.json")!.body.toString());
+    for (const { helpUrl } of functions) {
+      expect(helpUrl.startsWith(`${address}/`), helpUrl).toBe(true);
+      expect(built.has(helpUrl.slice(address.length + 1).split("#")[0])).toBe(true);
+    }
+    const service = newService();
+    const { page, complaints, strange } = await openPaneInSpreadsheet(browser, service, built, address);
+    await page.locator("#shots-text").fill(DEMO_TEXT);
+    await page.locator("#make-sheets").click();
+    await expect.poll(() => sheetNames(service), { timeout: 20_000 }).toContain("Comparison");
+    const { call, answer } = FUNCTIONS[0]!.example;
+    const given = argumentsOf(FUNCTIONS[0]!).map((_, i) => gridOf(call[i]));
+    expectAnswer(await callInPage(page, FUNCTIONS[0]!.id, given), answer);
+    expect(complaints).toEqual([]);
+    expect(strange).toEqual([]);
+  } finally {
+    await rm(own, { recursive: true });
+  }
 });
 
 const gridOf = (given: unknown) =>
