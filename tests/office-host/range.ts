@@ -11,6 +11,7 @@ import { formulaAt, relativeFormula } from "./relative-formula.ts";
 import { invalidArgument, itemNotFound } from "./service-error.ts";
 import { shaped } from "./shapes.ts";
 import { spilledValue, spillsOn } from "./spills.ts";
+import { watching } from "./watching.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
@@ -114,6 +115,7 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
         part({ rows: area.rows + rows, columns: area.columns + columns }),
       GetUsedRangeOrNullObject: () => usedRange(workbook, sheet, area),
       GetRow: (row: number) => part({ row: area.row + row, rows: 1 }),
+      // The library puts the pieces of a large array together with it.
       GetBoundingRect: (other: RangeObject) => range(workbook, sheet, around(area, other.area)),
       // The library asks this before it cuts a large array into writes of 1,500 cells.
       _ValidateArraySize: (rows: number, columns: number) => {
@@ -158,8 +160,7 @@ export function homeOf(workbook: HeldWorkbook, sheet: HeldSheet): WireObject {
     scalars: { Id: readOnly(() => sheet.id) },
     methods: {
       GetRange: () => range(workbook, sheet, whole),
-      _RegisterDataChangedEvent: () => void workbook.watched.add(sheet.id),
-      _UnregisterDataChangedEvent: () => void workbook.watched.delete(sheet.id),
+      ...watching(workbook, sheet),
     },
   };
 }

@@ -4,6 +4,7 @@ import { isProblem } from "../../../src/outcome/problem.ts";
 import type { TableChange } from "../../../src/sheets/table-change.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import type { Service } from "../../office-host/service.ts";
+import { stateOf } from "../../office-host/state-of.ts";
 
 /** A table "Own" from B2 on: a number, a text, and a formula of the user's in each row that doubles the number. */
 async function withTable(rows: number, text = "note"): Promise<Service> {
@@ -38,8 +39,6 @@ const changeOf = (rows: number, part: Partial<TableChange>): TableChange => ({
   ...part,
 });
 
-const state = ({ workbook }: Service) => ({ ...structuredClone(workbook), last: 0 });
-
 const formulas = async (address: string) =>
   Excel.run(async (context) => {
     const range = context.workbook.worksheets.getItem("Sheet1").getRange(address);
@@ -62,10 +61,10 @@ describe("a table of the workbook that is changed", { timeout: 120_000 }, () => 
 
   test("is as it was, formulas and all, when taking rows out fails", async () => {
     const service = await withTable(4);
-    const before = state(service);
+    const before = stateOf(service);
     service.fault = { request: service.requests.length + 3, action: "answer" };
     expect(isProblem(await excelHost().changeTables([changeOf(4, { remove: [0, 2] })], null))).toBe(true);
-    expect(state(service)).toEqual(before);
+    expect(stateOf(service)).toEqual(before);
   });
 
   test("of 9,000 long rows is as it was when taking one out fails at any request", async () => {
@@ -92,7 +91,7 @@ describe("a table of the workbook that is changed", { timeout: 120_000 }, () => 
 
   test("says that the work was stopped, and not that the spreadsheet erred", async () => {
     const service = await withTable(4);
-    const before = state(service);
+    const before = stateOf(service);
     const stop = new AbortController();
     stop.abort();
     const append = [[5, "more", null]];
@@ -101,6 +100,6 @@ describe("a table of the workbook that is changed", { timeout: 120_000 }, () => 
       kind: "unavailable",
       message: "Stopped. The tables are as they were.",
     });
-    expect(state(service)).toEqual(before);
+    expect(stateOf(service)).toEqual(before);
   });
 });
