@@ -27,25 +27,27 @@ export function followTable(name: string | undefined, told: Told): Promise<Outco
           : tableText(again, again.workbook.tables.getItemOrNullObject(tableId), name!),
       );
     let following = true;
+    let heard: OfficeExtension.EventHandlerResult<Excel.WorksheetChangedEventArgs> | undefined;
+    let unwatch: (() => Promise<void>) | undefined;
+    const stop = async () => {
+      if (!following) return;
+      following = false;
+      await unwatch?.();
+      // Only the context that it was added in takes it away. Should that fail, nothing hears it any more.
+      await Excel.run(heard!.context, async (same) => {
+        heard!.remove();
+        await same.sync();
+      }).catch(() => {});
+    };
     const hear = oneAtATime(async () => {
       const text = following ? await read() : null;
       if (text === null || !following) return;
       if (isProblem(text)) await stop();
       told(text);
     });
-    const heard = sheet.onChanged.add(hear);
+    heard = sheet.onChanged.add(hear);
     await context.sync();
-    const stop = async () => {
-      if (!following) return;
-      following = false;
-      await unwatch?.();
-      // Only the context that it was added in takes it away. Should that fail, nothing hears it any more.
-      await Excel.run(heard.context, async (same) => {
-        heard.remove();
-        await same.sync();
-      }).catch(() => {});
-    };
-    const unwatch = await Office.addin.onVisibilityModeChanged?.(async ({ visibilityMode }) => {
+    unwatch = await Office.addin.onVisibilityModeChanged?.(async ({ visibilityMode }) => {
       if (visibilityMode !== "Hidden" || !following) return;
       told(unavailable("The pane was closed, so the table is not followed any more."));
       await stop();
