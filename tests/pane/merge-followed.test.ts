@@ -148,4 +148,22 @@ describe("a session whose table is followed", () => {
       }),
     );
   });
+
+  test("in whatever order the table comes back, has each line of the pane's once and in the table's order", () => {
+    const table = Array.from({ length: 7 }, (_, i) => `A\t${i}`);
+    const order = fc.shuffledSubarray([...table, "B\t1", "B\t2"], { minLength: 9 });
+    fc.assert(
+      fc.property(order, fc.array(fc.boolean(), { minLength: 7, maxLength: 7 }), (sorted, touched) => {
+        const mine = table.map((row, i) => (touched[i] ? `${row} mine` : row));
+        const { text, kept } = mergeFollowed(
+          { text: ["Build\tCarry", ...mine].join("\n"), ticks: {} },
+          ["Build\tCarry", ...table].join("\n"),
+          ["Build\tCarry", ...sorted].join("\n"),
+        );
+        const expected = sorted.map((row) => mine[table.indexOf(row)] ?? row);
+        expect(text.split("\n")).toEqual(["Build\tCarry", ...expected]);
+        expect(kept).toEqual([]);
+      }),
+    );
+  });
 });
