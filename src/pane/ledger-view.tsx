@@ -4,23 +4,27 @@ import type { Host } from "../hosts/host.ts";
 import type { LookBack } from "../ledger/look-back.ts";
 import type { MappedSheet } from "../ledger/map-tracking-sheet.ts";
 import { isProblem } from "../outcome/problem.ts";
+import type { DeskAction } from "./desk.ts";
+import type { Draft } from "./draft.ts";
 import { LedgerBringIn } from "./ledger-bring-in-view.tsx";
 import { LedgerLookBack } from "./ledger-look-back.tsx";
 import type { Maker } from "./use-making.ts";
 
 interface LedgerViewProps {
   readonly host: Host;
+  readonly draft: Draft;
   readonly session: Session | null;
   readonly maker: Maker;
+  readonly dispatch: (action: DeskAction) => void;
 }
 
 const desk = () => import("./ledger-desk.ts");
 
 /** The ledger in the workbook: keep this session, look back, bring in a sheet, sum the shop up, take a player out. */
-export function LedgerView({ host, session, maker }: LedgerViewProps) {
+export function LedgerView({ host, draft, session, maker, dispatch }: LedgerViewProps) {
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
-  const [ordered, setOrdered] = useState("");
+  const [ordered, setOrdered] = useState(draft.ledger?.ordered ?? "");
   const [back, setBack] = useState<readonly LookBack[]>([]);
   const [mapped, setMapped] = useState<MappedSheet | null>(null);
   const player = session?.player.trim() ?? "";
@@ -39,7 +43,15 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
   };
   const keep = run(async ({ keepSession, keepWords }) => {
     if (!session) return "There are no shots to keep.";
-    return keepWords(await keepSession(host, session, { ordered: ordered ? { [ordered]: ordered } : {} }));
+    // Only what was said here is taken back here; what people wrote into the table themselves stays.
+    const was = draft.ledger?.ordered ?? "";
+    const said = { ...(was ? { [was]: null } : {}), ...(ordered ? { [ordered]: ordered } : {}) };
+    const kept = await keepSession(host, session, { ordered: said }, draft.ledger);
+    if (!isProblem(kept)) {
+      const ledger = { session: kept.session, shots: session.table.size, ordered };
+      dispatch({ does: "inLedger", id: draft.id, text: draft.text, ledger });
+    }
+    return keepWords(kept);
   });
   const look = run(async ({ ledgerOf, lookBack }) => {
     setBack([]);

@@ -81,6 +81,19 @@ describe("the ledger in the page", { timeout: 120_000 }, () => {
     expect((await pressInLedger(open.page, "#keep-in-ledger")).said).toBe("4 builds stood there already.");
   });
 
+  it("leaves no blank row in a table that was emptied, and shows days as days again", async () => {
+    await pressInLedger(open.page, "#forget-player");
+    expect(await rowsInPage(open.page, "Ledger")).toBe(1);
+    expect((await pressInLedger(open.page, "#shop-sheet")).said).toContain("The ledger is empty");
+    await pressInLedger(open.page, "#keep-in-ledger");
+    expect(await rowsInPage(open.page, "Ledger")).toBe(4);
+    const patterns = await open.page.evaluate(() => {
+      const sheet = globalThis.workbench.workbook.getSheetByName("Ledger")!;
+      return ["D2", "D3"].map((cell) => sheet.getRange(cell).getCellStyleData()?.n?.pattern);
+    });
+    expect(patterns).toEqual(["yyyy-mm-dd", "yyyy-mm-dd"]);
+  });
+
   it("keeps the console quiet", () => {
     expect(open.complaints).toEqual([]);
   });

@@ -4,8 +4,8 @@ import { LEDGER, SHOTS } from "../../../src/ledger/schema.ts";
 import { shotRows } from "../../../src/ledger/shot-rows.ts";
 import { rowsOf } from "../../../src/ledger/table-rows.ts";
 import { isProblem } from "../../../src/outcome/problem.ts";
-import { forgetPlayer, keepRows, SCHEMA_KEY } from "../../../src/pane/ledger-keeping.ts";
-import { answer, demoSession, laterSession, rowsOfSession } from "../../ledger/demo-rows.ts";
+import { forgetPlayer, keepRows, ledgerOf, SCHEMA_KEY } from "../../../src/pane/ledger-keeping.ts";
+import { answer, asHeld, demoSession, laterSession, rowsOfSession } from "../../ledger/demo-rows.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import type { Fault, Service } from "../../office-host/service.ts";
 import { newService } from "../../office-host/service.ts";
@@ -38,7 +38,7 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
       "Ledger",
       "ShotArchive",
     ]);
-    expect(await tableRows(LEDGER)).toEqual(first.rows);
+    expect(await tableRows(LEDGER)).toEqual(asHeld(first.rows));
     expect((await tableRows(SHOTS)).map((row) => ({ ...row, time: row.time ?? null }))).toEqual(first.shots);
     expect(await excelHost().recall(SCHEMA_KEY)).toBe("2");
   });
@@ -52,7 +52,7 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
     });
     // Three for reading, two a table for looking at it, one for writing, one for the form, and what tidies up.
     expect(host.requests.length - before).toBeLessThanOrEqual(16);
-    expect(await tableRows(LEDGER)).toEqual([...first.rows, ...second.rows]);
+    expect(await tableRows(LEDGER)).toEqual(asHeld([...first.rows, ...second.rows]));
     const now = state(host);
     expect(await keepRows(excelHost(), first.rows, first.shots)).toMatchObject({
       added: 0,
@@ -107,7 +107,7 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
     await started();
     await keepRows(excelHost(), second.rows, second.shots);
     expect(await keepRows(excelHost(), edited, first.shots)).toMatchObject({ added: 0, updated: 4 });
-    expect(await tableRows(LEDGER)).toEqual([...edited, ...second.rows]);
+    expect(await tableRows(LEDGER)).toEqual(asHeld([...edited, ...second.rows]));
   });
 
   test("takes a player out of both tables and closes the gap", async () => {
@@ -117,10 +117,38 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
       entries: 4,
       shots: 24,
     });
-    expect(await tableRows(LEDGER)).toEqual(second.rows);
+    expect(await tableRows(LEDGER)).toEqual(asHeld(second.rows));
     expect((await tableRows(SHOTS)).map(({ shotKey }) => shotKey)).toEqual(
       second.shots.map(({ shotKey }) => shotKey),
     );
+  });
+
+  test("leaves no blank row behind when all rows have gone and others come", async () => {
+    await started();
+    await forgetPlayer(excelHost(), first.rows[0]!.player as string);
+    expect(await ledgerOf(excelHost())).toEqual([]);
+    expect(await keepRows(excelHost(), second.rows, second.shots)).toMatchObject({
+      added: 4,
+      shotsAdded: 24,
+    });
+    expect(await tableRows(LEDGER)).toEqual(asHeld(second.rows));
+    expect((await tableRows(SHOTS)).map(({ shotKey }) => shotKey)).toEqual(
+      second.shots.map(({ shotKey }) => shotKey),
+    );
+  });
+
+  test("takes rows of merged builds out of a session that is kept whole", async () => {
+    await started();
+    const session = String(first.rows[0]!.session);
+    const fewer = first.rows.slice(0, 3);
+    expect(
+      await keepRows(excelHost(), fewer, first.shots.slice(0, 20), { session, shots: 24 }),
+    ).toMatchObject({
+      removed: 1,
+      shotsRemoved: 4,
+    });
+    expect(await tableRows(LEDGER)).toEqual(asHeld(fewer));
+    expect(await tableRows(SHOTS)).toHaveLength(20);
   });
 
   test("does not grow over what someone wrote below it", async () => {
