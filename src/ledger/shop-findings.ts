@@ -1,5 +1,5 @@
 import { isProblem } from "../outcome/problem.ts";
-import { type Band, SPEED_BANDS, TEMPO_BANDS } from "./bands.ts";
+import { bandsOf } from "./bands.ts";
 import type { Row } from "./cell.ts";
 import { type NeverWon, neverWon } from "./never-won.ts";
 import { MAIN_METRICS } from "./schema.ts";
@@ -29,19 +29,16 @@ export const SHOP_WARNINGS: readonly string[] = [
   "A build that never won may have been tried with players it was not meant for.",
 ];
 
-const ALL: Band = { name: "all players", holds: () => true };
-
 /** Looks through the whole ledger. */
 export function shopFindings(rows: readonly Row[]): ShopFindings {
   const sessions = sessionsOf(rows);
   const missing = new Set<string>();
-  const weight = [ALL, ...SPEED_BANDS, ...TEMPO_BANDS].flatMap((band) => {
-    const own = rows.filter(band.holds);
+  const weight = [{ name: "all players", rows }, ...bandsOf(rows)].flatMap(({ name, rows: own }) => {
     return MAIN_METRICS.flatMap((metric) => {
       const found = weightAcrossPlayers(own, metric);
-      if (!isProblem(found)) return [{ ...found, band: band.name }];
+      if (!isProblem(found)) return [{ ...found, band: name }];
       if (own.length > 0 && metric === "carry") {
-        missing.add(`Shaft weight, ${band.name}: ${found.message}`);
+        missing.add(`Shaft weight, ${name}: ${found.message}`);
       }
       return [];
     });

@@ -79,7 +79,7 @@ export function simulatedLedger(sessions: number, seed: number, first = 0): Row[
         carryN: n,
         gain: one.carry - builds[0]!.carry,
         verdict,
-        chosen: b === best,
+        chosen: b === best && verdict !== "too close to call",
         chance: b === best ? 0.7 : 0.3 / (count - 1),
         ordered: b === best && s % 2 === 0 ? one.build : null,
         source: "fitting",
