@@ -135,5 +135,3 @@ export const SHOTS: Schema = {
       column(key, withUnit(label, unit), "number", unit, meaning, decimals)),
   ],
 };
-
-export const SCHEMAS: readonly Schema[] = [LEDGER, SHOTS];

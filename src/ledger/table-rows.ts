@@ -50,3 +50,9 @@ export function typed(cell: Cell, { type }: Column): Cell {
 export function columnsByHeading(schema: Schema): Map<string, Column> {
   return new Map(schema.columns.map((column) => [headingKey(column.heading), column]));
 }
+
+/** Headings that are not of the schema: columns of the user's own. */
+export function foreignColumns(headings: readonly string[], schema: Schema): string[] {
+  const known = columnsByHeading(schema);
+  return headings.filter((heading) => heading.trim() !== "" && !known.has(headingKey(heading)));
+}
