@@ -1,3 +1,6 @@
+import { showing } from "../sheets/display-session.ts";
+import { metricOf } from "../shots/metrics.ts";
+import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
 import { figureIn, type Row, textIn } from "./cell.ts";
 import { playerKey } from "./player-key.ts";
 
@@ -7,26 +10,11 @@ export interface Band {
   readonly rows: readonly Row[];
 }
 
-interface Limits {
-  readonly name: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** By club speed with any club, mph (common practice, no source). */
-const SPEEDS: readonly Limits[] = [
-  { name: "club speed below 75 mph", from: 0, to: 75 },
-  { name: "club speed 75 to 90 mph", from: 75, to: 90 },
-  { name: "club speed 90 to 105 mph", from: 90, to: 105 },
-  { name: "club speed from 105 mph", from: 105, to: Number.POSITIVE_INFINITY },
-];
+/** Between which club speeds the bands part, with any club, mph (common practice, no source). */
+const SPEEDS = [75, 90, 105];
 
 /** By how long the backswing takes against the downswing, where that is known (common practice, no source). */
-const TEMPOS: readonly Limits[] = [
-  { name: "tempo below 2.5 to 1", from: 0.1, to: 2.5 },
-  { name: "tempo 2.5 to 3.5 to 1", from: 2.5, to: 3.5 },
-  { name: "tempo from 3.5 to 1", from: 3.5, to: Number.POSITIVE_INFINITY },
-];
+const TEMPOS = [2.5, 3.5];
 
 /**
  * The ledger's rows by bands of club speed and of tempo. A band is chosen by the player's mean with that kind of club
@@ -34,20 +22,41 @@ const TEMPOS: readonly Limits[] = [
  * own would be those in which a shaft did what is asked about (selection on the outcome). All rows of a player with a
  * kind of club are in one band of each sort; rows of which nobody knows it are in none.
  */
-export function bandsOf(rows: readonly Row[]): Band[] {
-  const sorts = [
-    { limits: SPEEDS, level: levels(rows, "clubSpeedMean") },
-    { limits: TEMPOS, level: levels(rows, "tempo") },
+export function bandsOf(rows: readonly Row[], units: UnitSet = "us"): Band[] {
+  const speed = metricOf("clubSpeed");
+  const shown = showing(speed, units);
+  const speeds = (mph: number) => `${Math.round(shown(mph))}`;
+  return [
+    ...banded(rows, "clubSpeedMean", SPEEDS, "club speed", speeds, displayUnit(speed, units)),
+    ...banded(rows, "tempo", TEMPOS, "tempo", String, "to 1"),
   ];
-  return sorts.flatMap(({ limits, level }) =>
-    limits.map(({ name, from, to }) => ({
-      name,
+}
+
+function banded(
+  rows: readonly Row[],
+  key: string,
+  parts: readonly number[],
+  what: string,
+  said: (figure: number) => string,
+  unit: string,
+): Band[] {
+  const level = levels(rows, key);
+  return [0, ...parts].map((from, place) => {
+    const to = parts[place];
+    const where =
+      to === undefined
+        ? `from ${said(from)}`
+        : place === 0
+          ? `below ${said(to)}`
+          : `${said(from)} to ${said(to)}`;
+    return {
+      name: `${what} ${where} ${unit}`,
       rows: rows.filter((row) => {
         const figure = level.get(groupOf(row));
-        return figure !== undefined && figure >= from && figure < to;
+        return figure !== undefined && figure >= from && figure < (to ?? Number.POSITIVE_INFINITY);
       }),
-    })),
-  );
+    };
+  });
 }
 
 /** A row without a player stands for itself. */
@@ -61,7 +70,8 @@ function levels(rows: readonly Row[], key: string): Map<string | Row, number> {
   const sums = new Map<string | Row, { shots: number; sum: number }>();
   for (const row of rows) {
     const figure = figureIn(row, key);
-    if (figure === null) continue;
+    // A 0 is a blank in disguise.
+    if (figure === null || figure <= 0) continue;
     const shots = Math.max(1, figureIn(row, "kept") ?? 1);
     const own = sums.get(groupOf(row)) ?? { shots: 0, sum: 0 };
     sums.set(groupOf(row), { shots: own.shots + shots, sum: own.sum + shots * figure });

@@ -1,5 +1,6 @@
 import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import { Section } from "./section.tsx";
@@ -10,6 +11,7 @@ interface LedgerSectionProps {
   readonly host: Host;
   readonly draft: Draft;
   readonly session: Session | null;
+  readonly units: UnitSet;
   readonly maker: Maker;
   readonly dispatch: (action: DeskAction) => void;
 }

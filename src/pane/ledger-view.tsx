@@ -3,6 +3,7 @@ import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
 import type { LookBack } from "../ledger/look-back.ts";
 import { isProblem } from "../outcome/problem.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import type { BroughtIn } from "./ledger-bring-in.ts";
@@ -15,6 +16,7 @@ interface LedgerViewProps {
   readonly host: Host;
   readonly draft: Draft;
   readonly session: Session | null;
+  readonly units: UnitSet;
   readonly maker: Maker;
   readonly dispatch: (action: DeskAction) => void;
 }
@@ -25,7 +27,7 @@ const desk = () => import("./ledger-desk.ts");
 export type LedgerWork = (tools: Awaited<ReturnType<typeof desk>>) => Promise<string>;
 
 /** The ledger in the workbook: keep this session, look back, bring in a sheet, sum the shop up, take a player out. */
-export function LedgerView({ host, draft, session, maker, dispatch }: LedgerViewProps) {
+export function LedgerView({ host, draft, session, units, maker, dispatch }: LedgerViewProps) {
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
   const [ordered, setOrdered] = useState(draft.ledger?.ordered ?? "");
@@ -62,7 +64,7 @@ export function LedgerView({ host, draft, session, maker, dispatch }: LedgerView
     setBack([]);
     const rows = await ledgerOf(host);
     if (isProblem(rows)) return rows.message;
-    const found = lookBack(rows, player, session?.units);
+    const found = lookBack(rows, player, units);
     if (!isProblem(found)) setBack(found);
     const unkept = unkeptWords(rows, session, draft.ledger?.session);
     return [isProblem(found) ? found.message : "", unkept].filter((words) => words !== "").join(" ");
@@ -71,7 +73,7 @@ export function LedgerView({ host, draft, session, maker, dispatch }: LedgerView
     const rows = await ledgerOf(host);
     if (isProblem(rows)) return rows.message;
     if (rows.length === 0) return "The ledger is empty; keep a session first.";
-    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows), taken, made));
+    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows, units), taken, made));
     return "";
   };
   const read: LedgerWork = async ({ bringInSelected }) => {

@@ -190,6 +190,7 @@ export function Pane({ host, demo }: PaneProps) {
           host={host}
           draft={draft}
           session={known?.session ?? null}
+          units={units}
           maker={maker}
           dispatch={dispatch}
         />

@@ -120,6 +120,17 @@ describe("a ledger that travels", () => {
     }
   });
 
+  test("in a form that is newer than this version is refused, not read in part", async () => {
+    const bytes = answer(await ledgerParquet(demoRows()));
+    // The file keeps its form as a text of one digit between "form" and the next field.
+    const text = Buffer.from(bytes).toString("latin1");
+    const at = text.lastIndexOf("form") + "form".length;
+    const digit = at + text.slice(at).indexOf("2");
+    const newer = new Uint8Array(Buffer.from(`${text.slice(0, digit)}9${text.slice(digit + 1)}`, "latin1"));
+    expect(await readLedgerParquet(newer)).toMatchObject({ message: expect.stringContaining("form 9") });
+    expect(await readLedgerParquet(bytes)).toHaveLength(4);
+  });
+
   test("in a form of its own is refused, and so is a figure where a text belongs", async () => {
     expect(readLedgerText("a,b\n1,2")).toMatchObject({ kind: "invalid" });
     expect(await readLedgerParquet(new Uint8Array([1, 2, 3]))).toMatchObject({ kind: "invalid" });
