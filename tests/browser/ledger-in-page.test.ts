@@ -46,6 +46,26 @@ const enterSheet = (page: Page, cells: readonly (readonly string[])[]) =>
     range.activate();
   }, cells as string[][]);
 
+/** All that stands in the ledger's tables, as one text. */
+const ledgerState = (page: Page) =>
+  page.evaluate(async () => {
+    const tables = ["Ledger", "ShotArchive"].map((name) => globalThis.workbench.host.tableCells(name));
+    return JSON.stringify(await Promise.all(tables));
+  });
+
+/** The grid refuses the step of this number from now on, once; null: it takes all of them again. */
+const failAt = (page: Page, step: number | null) =>
+  page.evaluate((at) => {
+    const { grid } = globalThis.workbench;
+    // The grid's own is on its prototype, so that taking ours away brings it back.
+    Reflect.deleteProperty(grid, "executeCommand");
+    if (at === null) return;
+    const real = grid.executeCommand.bind(grid);
+    let taken = 0;
+    grid.executeCommand = ((id: string, params?: object) =>
+      taken++ === at ? Promise.resolve(false) : real(id, params)) as typeof grid.executeCommand;
+  }, step);
+
 const sheetCells = (page: Page) =>
   page.evaluate(() =>
     globalThis.workbench.workbook.getSheetByName("Track")!.getRange(0, 0, 20, 10).getValues(),
@@ -156,6 +176,26 @@ describe("the ledger in the page", { timeout: 120_000 }, () => {
       `${rows} builds stood there already.`,
     );
     expect(await rowsInPage(open.page, "Ledger")).toBe(rows);
+  });
+
+  it("has its tables as they were when any step of a change fails, and says so", async () => {
+    await pressInLedger(open.page, "#forget-player");
+    const before = await ledgerState(open.page);
+    for (const button of ["#keep-in-ledger", "#forget-player"]) {
+      const start = await ledgerState(open.page);
+      let failed = 0;
+      for (; failed < 30; failed++) {
+        await failAt(open.page, failed);
+        const { said } = await pressInLedger(open.page, button);
+        await failAt(open.page, null);
+        if (!said.includes("could not change the tables")) break;
+        expect(await ledgerState(open.page), `${button}, step ${failed}`).toBe(start);
+      }
+      expect(failed, button).toBeGreaterThan(1);
+      expect(failed, button).toBeLessThan(30);
+      expect(await ledgerState(open.page)).not.toBe(start);
+    }
+    expect(await ledgerState(open.page)).toBe(before);
   });
 
   it("keeps the console quiet", () => {
