@@ -1,8 +1,9 @@
 import type { Session } from "../fitting/session.ts";
 import type { SessionFlight } from "../fitting/session-flight.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
-import { headingOf, numberFormat, showing } from "./display-session.ts";
+import { headingOf, numberFormat } from "./display-session.ts";
 import { buildColor } from "./palette.ts";
 import type { Area, SeriesPlan } from "./plan.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
