@@ -1,5 +1,5 @@
-import { showing } from "../sheets/display-session.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
 import { figureIn, type Row, textIn } from "./cell.ts";
 import { playerKey } from "./player-key.ts";

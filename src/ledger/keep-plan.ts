@@ -6,6 +6,7 @@ import { changedTable, isIdle, type TableChange } from "../sheets/table-change.t
 import { bringForward } from "./bring-forward.ts";
 import type { Row, Table } from "./cell.ts";
 import { changeBetween } from "./change-between.ts";
+import { knownEntries } from "./known-entries.ts";
 import { type Merged, mergeRows } from "./merge-rows.ts";
 import { LEDGER, type Schema, SHOTS } from "./schema.ts";
 import { tableSheet } from "./table-sheet.ts";
@@ -55,7 +56,8 @@ export function keepPlan(
     const brought = bringForward(ledger);
     const strange = notOurs(brought.table, LEDGER);
     if (strange) return strange;
-    const merged = mergeRows(brought.table, rows, LEDGER, whole);
+    const known = whole === null ? rows : knownEntries(rows, brought.table, whole);
+    const merged = mergeRows(brought.table, known, LEDGER, whole);
     changes.push(
       brought.changes.length > 0 ? broughtAndMerged(ledger, brought.table, merged) : merged.change,
     );

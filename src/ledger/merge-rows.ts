@@ -63,9 +63,7 @@ export function mergeRows(
     const now = table.rows[place]!;
     const differs = watched.some(
       (column, c) =>
-        column &&
-        cells[c] !== undefined &&
-        !Object.is(typed(now[c] ?? null, column), typed(cells[c], column)),
+        column && cells[c] !== undefined && !alike(typed(now[c] ?? null, column), typed(cells[c], column)),
     );
     if (differs) update.push({ row: place, cells });
   }
@@ -93,6 +91,12 @@ export function mergeRows(
     updated: update.length,
     removed: surplus.length,
   };
+}
+
+/** Spreadsheets keep 15 digits of what is entered, so a figure that differs beyond them is still the same one. */
+function alike(one: Cell, other: Cell): boolean {
+  if (typeof one !== "number" || typeof other !== "number") return one === other;
+  return Math.abs(one - other) <= 1e-14 * Math.abs(other);
 }
 
 /**

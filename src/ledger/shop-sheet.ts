@@ -1,8 +1,9 @@
-import { showing, unitText } from "../sheets/display-session.ts";
+import { unitText } from "../sheets/display-session.ts";
 import { freeSheetName, type Taken } from "../sheets/free-names.ts";
 import type { CellValue, WorkbookPlan } from "../sheets/plan.ts";
 import { area, SheetDraft } from "../sheets/sheet-draft.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import type { ShopFindings } from "./shop-findings.ts";
 
 const COLUMNS = 8;

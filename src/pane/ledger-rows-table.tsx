@@ -1,11 +1,13 @@
 import type { MappedSheet } from "../ledger/map-tracking-sheet.ts";
 import { LEDGER } from "../ledger/schema.ts";
+import { figuresFor } from "./figures.ts";
 
 /** Names that only the ledger needs, and counts that follow from others. */
 const UNSEEN = /^(schema|entry|session|source|kind)$|N$/;
 
 /** Rows as they would stand in the ledger, each beside the line it came from, all of them in a frame that scrolls. */
 export function LedgerRowsTable({ preview }: Pick<MappedSheet, "preview">) {
+  const figures = figuresFor();
   const rows = preview.flatMap((one) => one.rows);
   const columns = LEDGER.columns.filter(
     ({ key }) => !UNSEEN.test(key) && rows.some((row) => (row[key] ?? null) !== null),
@@ -34,7 +36,9 @@ export function LedgerRowsTable({ preview }: Pick<MappedSheet, "preview">) {
                 {columns.map(({ key, decimals }) => {
                   const cell = row[key] ?? null;
                   return (
-                    <td key={key}>{typeof cell === "number" ? +cell.toFixed(decimals + 1) : worded(cell)}</td>
+                    <td key={key}>
+                      {typeof cell === "number" ? figures.plain(cell, decimals + 1) : worded(cell)}
+                    </td>
                   );
                 })}
               </tr>

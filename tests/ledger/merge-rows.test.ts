@@ -60,6 +60,15 @@ describe("appending to the ledger", () => {
     );
   });
 
+  test("knows a figure again of which a spreadsheet kept 15 digits", () => {
+    const { table } = mergeRows(EMPTY, demoRows(), LEDGER);
+    const kept = (cell: string | number | boolean | null) =>
+      typeof cell === "number" ? Number(cell.toPrecision(15)) : cell;
+    const rounded = { ...table, rows: table.rows.map((row) => row.map(kept)) };
+    expect(rounded.rows).not.toEqual(table.rows);
+    expect(mergeRows(rounded, demoRows(), LEDGER)).toMatchObject({ already: 4, updated: 0 });
+  });
+
   test("takes out rows of a session that is given whole, and of no other", () => {
     const other = rowsOfSession(laterSession());
     const { table } = mergeRows(EMPTY, [...demoRows(), ...other], LEDGER);

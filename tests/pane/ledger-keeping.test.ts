@@ -95,6 +95,39 @@ describe("keeping a session again", () => {
     expect(rowsIn(host, SHOTS)).toHaveLength(merged.table.size + 24);
   });
 
+  test("with builds merged or renamed keeps what was typed beside each build", async () => {
+    const host = memoryHost();
+    const before = answer(await keepSession(host, demoSession()));
+    const [first, second, third, fourth] = demoSession().builds.map(({ name }) => name) as [
+      string,
+      string,
+      string,
+      string,
+    ];
+    for (const [row, name] of [first, second, third, fourth].entries()) type(host, row, "Note", `on ${name}`);
+    const keep = async (text: string) => {
+      answer(await keepSession(host, demoSession({}, text), {}, { ...before, shots: 24 }));
+      return rowsIn(host).map(({ build, note }) => [build, note]);
+    };
+    const renamed = DEMO_TEXT.replaceAll(third, "renamed");
+    expect(await keep(renamed)).toEqual([
+      [first, `on ${first}`],
+      [second, `on ${second}`],
+      ["renamed", `on ${third}`],
+      [fourth, `on ${fourth}`],
+    ]);
+    const merged = renamed.replaceAll(second, first);
+    const three = [
+      [first, `on ${first}`],
+      ["renamed", `on ${third}`],
+      [fourth, `on ${fourth}`],
+    ];
+    expect(await keep(merged)).toEqual(three);
+    const fifth = LINES.at(-1)!.replace(/^.*?(?=\t|,|;)/, "a fifth one");
+    expect(await keep(`${merged.trimEnd()}\n${fifth}`)).toEqual([...three, ["a fifth one", null]]);
+    expect(new Set(rowsIn(host).map(({ entry }) => entry)).size).toBe(4);
+  });
+
   test("takes no archived shot away that was not archived from here", async () => {
     const host = memoryHost();
     const before = answer(await keepSession(host, demoSession()));
