@@ -89,7 +89,7 @@ describe("a ledger in the first form", () => {
   });
 
   test("loses the rows of a session given whole that it no longer has", () => {
-    const rows = [{ ...demoRows()[0]!, entry: "s1-1", session: "s1" }];
+    const rows = [{ ...demoRows()[0]!, entry: "s1-1", session: "s1", build: "85 g mid" }];
     const plan = answer(keepPlan(FIRST, null, rows, [], { sheets: [], names: [] }, "s1"));
     const after = changedTable(FIRST, plan.changes[0]!);
     expect(rowsOf(after, LEDGER).map(({ entry }) => entry)).toEqual(["s1-1", "s2-1"]);

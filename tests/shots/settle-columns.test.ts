@@ -74,10 +74,7 @@ describe("settleColumns(planned, rows, decimal), the mark", () => {
   it("does not look on where a column has settled it, though another is open", () => {
     // Of the rows from 1,481 to 1,513 none is among those that are looked at first.
     const two = [column(0, "carry"), column(1, "offline")];
-    const rows = open.map((row, i) => [
-      row[0]!,
-      i === 0 ? "1.5" : i > 1484 && i < 1511 ? "1,5" : "1",
-    ]);
+    const rows = open.map((row, i) => [row[0]!, i === 0 ? "1.5" : i > 1484 && i < 1511 ? "1,5" : "1"]);
     expect(settleColumns(two, rows, undefined).decimal).toBe(".");
   });
 });
