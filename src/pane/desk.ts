@@ -44,7 +44,8 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
 function markOf(change: Change): string {
   switch (change.does) {
     case "text":
-      return change.ticks ? "followed" : "text";
+      // Rows that came in from a table are a step each: undone together, all of a session's would go.
+      return change.ticks ? "" : "text";
     case "facts":
       return `facts ${Object.keys(change.facts)}`;
     case "bench":

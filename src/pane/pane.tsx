@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
@@ -49,6 +49,8 @@ export function Pane({ host, demo }: PaneProps) {
   const reader = useFetched(fetchLongTable, long !== null);
   const maker = useMaking(host);
   const [source, follow] = useState<Source | null>(null);
+  // Following ends with its session: back on the desk later, it would have missed what the table did meanwhile.
+  useEffect(() => follow(null), [draft.id]);
   const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
