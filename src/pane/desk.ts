@@ -29,6 +29,11 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
     const step = desk.past.at(-1);
     return step ? { kept: step.kept, past: desk.past.slice(0, -1) } : desk;
   }
+  if (action.does === "inLedger") {
+    // What stands in the ledger stands there whichever step is gone back to.
+    const past = desk.past.map((step) => ({ ...step, kept: applyChange(step.kept, action) }));
+    return { kept: applyChange(desk.kept, action), past };
+  }
   const kept = applyChange(desk.kept, action);
   if (kept === desk.kept) return desk;
   const mark = markOf(action);

@@ -188,7 +188,14 @@ export function Pane({ host, demo }: PaneProps) {
             </Section>
           </>
         )}
-        <LedgerSection host={host} session={known?.session ?? null} maker={maker} />
+        <LedgerSection
+          host={host}
+          draft={draft}
+          session={known?.session ?? null}
+          units={units}
+          maker={maker}
+          dispatch={dispatch}
+        />
       </div>
       <p class="heard" aria-live="polite">
         {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}

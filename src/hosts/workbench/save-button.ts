@@ -1,6 +1,7 @@
 import { isProblem } from "../../outcome/problem.ts";
 import type { WorkbookPlan } from "../../sheets/plan.ts";
 import { writeXlsx } from "../file/write-xlsx.ts";
+import { download } from "./download.ts";
 
 const MIME = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -13,14 +14,6 @@ export function saveButton(button: HTMLButtonElement, read: () => WorkbookPlan):
     const bytes = await writeXlsx(read());
     button.disabled = false;
     button.textContent = isProblem(bytes) ? `Not saved: ${bytes.message}` : label;
-    if (!isProblem(bytes)) download(bytes, "bay-and-bench.xlsx");
+    if (!isProblem(bytes)) download(bytes, "bay-and-bench.xlsx", MIME);
   });
-}
-
-function download(bytes: Uint8Array, name: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes.slice()], { type: MIME }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
