@@ -5,7 +5,7 @@ import { sessionOfShots } from "./session-of-shots.ts";
 
 /** All sentences of the verdict on some carries. */
 function said(carries: Readonly<Record<string, number[]>>): string {
-  const session = sessionOfShots(carries);
+  const session = { ...sessionOfShots(carries), goal: "carry" as const };
   const { headline, reasons, costs } = verdictWords(session, decide(session));
   return [headline, ...reasons, ...costs].join("\n");
 }
