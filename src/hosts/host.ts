@@ -37,8 +37,8 @@ export interface Host {
     create: WorkbookPlan | null,
     run?: Run,
   ): Promise<Outcome<Written>>;
-  /** Text kept with the workbook under a key, or null. */
-  recall(key: string): Promise<string | null>;
+  /** Text kept with the workbook under a key, or null where there is none; a problem where that cannot be told. */
+  recall(key: string): Promise<Outcome<string | null>>;
   /** Keeps a text with the workbook; null forgets it. */
   keep(key: string, text: string | null): Promise<Outcome<true>>;
 }

@@ -76,6 +76,8 @@ export interface Kept {
   readonly units: UnitSet;
   readonly open: string;
   readonly drafts: readonly Draft[];
+  /** Sessions that were kept here and could not be read: never shown, and kept as they are. */
+  readonly unread?: readonly unknown[];
 }
 
 /** Six shots each; five yards that matter, and seven that shots of a mid iron spread. Common practice, no source. */

@@ -29,7 +29,7 @@ export interface PaneAround {
  * same whether the pane was open or not; whatever comes of it is said in the pane.
  */
 export function paneCommands({ host, say, reopen, settled }: PaneAround) {
-  const recall = async (): Promise<Kept> => {
+  const recall = async (): Promise<Outcome<Kept>> => {
     await settled();
     return (await recallKept(host)) ?? nothingKept(today());
   };
@@ -40,7 +40,9 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
       if (isProblem(text)) return say(text.message);
       if (text.length > LONG_TEXT) return say(TOO_LONG);
       const mapping = await recallMapping(host, headerSignature(text));
-      const kept = withCells(await recall(), text, today(), mapping ? correctionsOf(mapping) : {});
+      const before = await recall();
+      if (isProblem(before)) return say(before.message);
+      const kept = withCells(before, text, today(), mapping ? correctionsOf(mapping) : {});
       const held = await keepAll(host, kept);
       reopen();
       const known = await derivedFrom(kept);
@@ -52,7 +54,9 @@ export function paneCommands({ host, say, reopen, settled }: PaneAround) {
     },
     async fillBenchSheet() {
       say("Working the set out…");
-      const known = await derivedFrom(await recall());
+      const kept = await recall();
+      if (isProblem(kept)) return say(kept.message);
+      const known = await derivedFrom(kept);
       if (isProblem(known)) return say(known.message);
       const { benchWorkbook, buildForBench } = await import("./bench-command.ts");
       const chosen = buildForBench(known.session);

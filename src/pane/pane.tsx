@@ -14,6 +14,7 @@ import {
 } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import type { Source } from "./follow-source.ts";
+import { KeepNotice } from "./keep-notice.tsx";
 import { LedgerSection } from "./ledger-section.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
@@ -32,7 +33,7 @@ interface PaneProps {
 
 /** The whole pane on one screen: each part appears when there is something to show in it. */
 export function Pane({ host, demo }: PaneProps) {
-  const { desk, dispatch: put, take: dispatch, ready, long, setLong } = useDesk(host, demo);
+  const { desk, dispatch: put, take: dispatch, ready, long, setLong, keptTrouble } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
   const draft = openDraft(desk.kept);
   useRememberedMapping(host, draft, dispatch);
@@ -55,6 +56,7 @@ export function Pane({ host, demo }: PaneProps) {
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
+      <KeepNotice {...keptTrouble} />
       <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>
           {() => (

@@ -6,6 +6,7 @@ import { keepAll, recallKept } from "../../src/pane/keeping.ts";
 import { paneCommands } from "../../src/pane/pane-commands.ts";
 import { withCells } from "../../src/pane/with-cells.ts";
 import { headerSignature } from "../../src/shots/header-signature.ts";
+import { answer } from "../club/answer.ts";
 import { memoryHost } from "./memory-host.ts";
 
 let memory: ReturnType<typeof memoryHost>;
@@ -34,7 +35,7 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
   test("makes it a session of the pane and writes its sheets", async () => {
     await commands().compareSelection();
     expect(writtenNames()[0]).toContain("Comparison");
-    expect(openDraft((await recallKept(memory))!).text).toBe(DEMO_TEXT);
+    expect(openDraft(answer(await recallKept(memory))!).text).toBe(DEMO_TEXT);
     expect(reopened).toBe(1);
     expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
@@ -51,9 +52,17 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     const kept = nothingKept("2026-05-14");
     await keepAll(memory, { ...kept, drafts: [{ ...kept.drafts[0]!, text: "Build\tCarry\nmine\t150" }] });
     await commands().compareSelection();
-    const after = (await recallKept(memory))!;
+    const after = answer(await recallKept(memory))!;
     expect(after.drafts.map(({ text }) => text)).toEqual(["Build\tCarry\nmine\t150", DEMO_TEXT]);
     expect(openDraft(after).text).toBe(DEMO_TEXT);
+  });
+
+  test("leaves sessions that it cannot read as they are, and says so", async () => {
+    memory.texts.set("bench-sessions", '{"version":2,"drafts":[]}');
+    await commands().compareSelection();
+    expect(said.at(-1)).toMatch(/cannot be read/);
+    expect(memory.texts.get("bench-sessions")).toBe('{"version":2,"drafts":[]}');
+    expect(memory.written).toEqual([]);
   });
 
   test("reads a shop's own headings as they were once explained", async () => {
@@ -62,7 +71,7 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     // Not understood yet: it stands in the pane, where the columns can be explained, and nothing is written.
     expect(said.at(-1)).toMatch(/headings/);
     expect(memory.written).toEqual([]);
-    expect(openDraft((await recallKept(memory))!).text).toBe(selected);
+    expect(openDraft(answer(await recallKept(memory))!).text).toBe(selected);
     await rememberMapping(memory, headerSignature(selected), { columns: { 1: "build", 2: "carry" } });
     selected = `${selected}\nschwer\t149`;
     await commands().compareSelection();
