@@ -46,26 +46,34 @@ export function Findings({ derived, judged, worded, figures, dispatch }: Finding
       ) : (
         <p class="quiet">Working out the verdict…</p>
       )}
-      <Pictures session={session} comparison={comparison} figures={figures} />
+      <Group session={session} figures={figures} />
+      <Flights session={worded ?? session} figures={figures} />
+      <Metrics session={session} comparison={comparison} figures={figures} />
     </>
   );
 }
 
 /** The words wait for their turn while the pictures are drawn, and the pictures stay while the words are found. */
 const Verdict = whenChanged(VerdictView);
-const Pictures = whenChanged(({ session, comparison, figures }: MetricViewProps) => (
+const Group = whenChanged((props: PictureProps) => <GroupView {...props} />);
+/** These wait with the words: their model is fitted to all shots of the session, which takes as long as the rest together. */
+const Flights = whenChanged(({ session, figures }: PictureProps) => (
+  <FlightView session={session} comparison={compare(session)} figures={figures} />
+));
+const Metrics = whenChanged((props: MetricViewProps) => (
   <>
-    <GroupView session={session} figures={figures} />
-    <FlightView session={session} comparison={comparison} figures={figures} />
-    <MetricView session={session} comparison={comparison} figures={figures} />
-    <FiguresTable session={session} comparison={comparison} figures={figures} />
+    <MetricView {...props} />
+    <FiguresTable {...props} />
   </>
 ));
 
-interface MetricViewProps {
+interface PictureProps {
   readonly session: Session;
-  readonly comparison: Comparison;
   readonly figures: Figures;
+}
+
+interface MetricViewProps extends PictureProps {
+  readonly comparison: Comparison;
 }
 
 /** One metric at a time, chosen by hand; carry to begin with. */

@@ -40,7 +40,8 @@ describe("a first visit to the page", { timeout: PATIENCE }, () => {
 
   it("is closed on the next visit where it was closed on this one", async () => {
     await open.page.locator("#about summary").click();
-    await expect.poll(() => open.page.locator("#about").getAttribute("open")).toBeNull();
+    const kept = () => open.page.evaluate(() => globalThis.workbench.host.recall("about-closed"));
+    await expect.poll(kept).toBe("yes");
     await open.page.reload();
     await open.page.waitForFunction(() => globalThis.workbench !== undefined);
     expect(await open.page.locator("#about p").first().isVisible()).toBe(false);

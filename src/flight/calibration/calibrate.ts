@@ -53,7 +53,9 @@ export function calibrate(
 ): Outcome<Calibration> {
   const used = thinned(
     shots.filter(
-      (shot) => KEYS.some((key) => isMeasured(shot[key])) && !isProblem(flyBall(shot.strike, air, options)),
+      (shot) =>
+        KEYS.some((key) => isMeasured(shot[key])) &&
+        !isProblem(flyBall(shot.strike, air, { tolerance: ROUGHLY, ...options })),
     ),
   );
   if (used.length < 3) {
