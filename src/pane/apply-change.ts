@@ -34,6 +34,8 @@ function changeDraft(draft: Draft, change: DraftChange): Draft {
       const correction = { ...draft.corrections[column], ...change.correction };
       return { ...draft, corrections: { ...draft.corrections, [column]: correction } };
     }
+    case "recalled":
+      return { ...draft, corrections: { ...draft.corrections, ...change.corrections } };
     case "facts":
       return { ...draft, facts: { ...draft.facts, ...change.facts } };
     case "build": {

@@ -9,6 +9,7 @@ import type { DeskAction } from "./desk.ts";
 import type { BenchChoice } from "./draft.ts";
 import { faultyLine } from "./faulty-line.ts";
 import type { Figures } from "./figures.ts";
+import { isTyping } from "./is-typing.ts";
 import { SetTable } from "./set-table.tsx";
 import type { Maker } from "./use-making.ts";
 import { whenChanged } from "./when-changed.ts";
@@ -60,7 +61,14 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
         value={text}
         aria-invalid={problem !== null}
         aria-describedby={problem ? "set-problem" : undefined}
-        onInput={(event) => dispatch({ does: "bench", bench: { set: event.currentTarget.value } })}
+        onInput={(event) =>
+          // The build is settled with its set: a verdict that turns must not put another build's name to it.
+          dispatch({
+            does: "bench",
+            bench: { chosen, set: event.currentTarget.value },
+            typed: isTyping(event),
+          })
+        }
       />
       {problem && <SetProblem text={text} message={problem.message} />}
       {!isProblem(job) && <SetTable job={job} figures={figures} />}

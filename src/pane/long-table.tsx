@@ -11,6 +11,7 @@ import { LongFindings } from "./long-findings.tsx";
 import { LONG_TEXT } from "./long-text.ts";
 import type { LongAnswer, LongStep } from "./long-work.ts";
 import { runLong } from "./run-long.ts";
+import { textOfSource } from "./text-of-source.ts";
 
 interface LongTableProps {
   readonly source: string | Blob;
@@ -45,8 +46,7 @@ export function LongTable(props: LongTableProps) {
     setAnswer(null);
     setStep(null);
     void (async () => {
-      const start = await source.slice(0, LONG_TEXT);
-      const signature = headerSignature(typeof start === "string" ? start : await start.text());
+      const signature = headerSignature(await textOfSource(source, LONG_TEXT));
       const mapping = await recallMapping(host, signature).catch(() => null);
       if (controller.signal.aborted) return;
       const corrections = mapping ? correctionsOf(mapping) : {};

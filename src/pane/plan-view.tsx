@@ -8,6 +8,7 @@ import { displayOf } from "./display.ts";
 import type { PlanChoice } from "./draft.ts";
 import { NumberField } from "./fields.tsx";
 import type { Figures } from "./figures.ts";
+import { isTyping } from "./is-typing.ts";
 import { type PlannedTest, plannedTest } from "./planned-test.ts";
 import type { Maker } from "./use-making.ts";
 
@@ -42,7 +43,9 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         id="plan-builds"
         rows={4}
         value={choice.builds}
-        onInput={(event) => tell({ builds: event.currentTarget.value })}
+        onInput={(event) =>
+          dispatch({ does: "plan", plan: { builds: event.currentTarget.value }, typed: isTyping(event) })
+        }
       />
       <fieldset>
         <legend>How many shots</legend>

@@ -8,6 +8,7 @@ import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
 import { sessionWorkbook } from "../../sheets/session-workbook.ts";
 import { readShots } from "../../shots/read-shots.ts";
+import { textOfBytes } from "../../shots/text-of-bytes.ts";
 import { type CommandLine, readCommandLine, USAGE } from "./command-line.ts";
 import { printComparison } from "./print-comparison.ts";
 import { readXlsxText } from "./read-xlsx.ts";
@@ -72,9 +73,7 @@ async function readText(file: string | null): Promise<Outcome<string>> {
   try {
     const bytes = await readFile(file);
     if (bytes[0] === 0x50 && bytes[1] === 0x4b) return await readXlsxText(new Uint8Array(bytes));
-    if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
-    const utf8 = new TextDecoder("utf-8").decode(bytes);
-    return utf8.includes("\ufffd") ? new TextDecoder("windows-1252").decode(bytes) : utf8;
+    return textOfBytes(bytes);
   } catch (refused) {
     return invalid(`${file} cannot be read: ${(refused as Error).message}.`);
   }
