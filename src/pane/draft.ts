@@ -68,7 +68,8 @@ export interface Facts {
   readonly fill: boolean;
 }
 
-export type BuildDetails = Partial<BuildSpec>;
+/** What was told of a build; null: taken out by hand, so that nothing is read out of its name again. */
+export type BuildDetails = { readonly [Key in keyof BuildSpec]?: BuildSpec[Key] | null };
 
 /** All that is remembered: the sessions of a workbook and the units that people here think in. */
 export interface Kept {

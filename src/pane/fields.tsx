@@ -1,4 +1,5 @@
 import { useId, useState } from "preact/hooks";
+import { boundsWords } from "./bounds-words.ts";
 import type { Figures } from "./figures.ts";
 
 interface TextFieldProps {
@@ -33,6 +34,8 @@ export function TextField({ label, of, type = "text", value, onChange }: TextFie
 interface NumberFieldProps {
   readonly label: string;
   readonly of?: string;
+  /** Whether there is always a figure: a box that is emptied shows the one that holds again. */
+  readonly needed?: boolean;
   readonly value: number | undefined;
   readonly least: number;
   readonly most: number;
@@ -41,15 +44,18 @@ interface NumberFieldProps {
 }
 
 /** A figure with either decimal mark. What cannot be right stays in the box with a line that says what would do. */
-export function NumberField({ label, of, value, least, most, figures, onChange }: NumberFieldProps) {
+export function NumberField({ label, of, needed, value, least, most, figures, onChange }: NumberFieldProps) {
   const id = useId();
   const [wrong, setWrong] = useState<string | null>(null);
-  const shown = wrong ?? (value === undefined ? "" : figures.plain(value, 2));
-  const take = (text: string) => {
+  const held = value === undefined ? "" : figures.plain(value, 2);
+  const take = (box: HTMLInputElement) => {
+    const text = box.value.trim();
     const read = figures.read(text);
-    const fine = text.trim() === "" || (read >= least && read <= most);
-    setWrong(fine ? null : text);
-    if (fine) onChange(text.trim() === "" ? undefined : read);
+    const fine = text === "" || (read >= least && read <= most);
+    setWrong(fine ? null : box.value);
+    if (text !== "" && fine) onChange(read);
+    else if (text === "" && needed) box.value = held;
+    else if (text === "") onChange(undefined);
   };
   return (
     <div>
@@ -60,14 +66,14 @@ export function NumberField({ label, of, value, least, most, figures, onChange }
       <input
         id={id}
         inputMode="decimal"
-        value={shown}
+        value={wrong ?? held}
         aria-invalid={wrong !== null}
         aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onChange={(event) => take(event.currentTarget.value)}
+        onChange={(event) => take(event.currentTarget)}
       />
       {wrong !== null && (
-        <p class="problem" id={`${id}-wrong`}>
-          {figures.plain(least, 0)} to {figures.plain(most, 0)} would do.
+        <p class="problem" role="alert" id={`${id}-wrong`}>
+          {boundsWords(least, most, figures)}
         </p>
       )}
     </div>

@@ -5,12 +5,14 @@ import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
+import { FetchNotice } from "./fetch-notice.tsx";
 import {
   fetchAnalysis,
   fetchFilling,
   fetchLongTable,
   fetchSessionParts,
   fetchTables,
+  fetchTheRest,
 } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import type { Source } from "./follow-source.ts";
@@ -24,6 +26,7 @@ import { useDesk } from "./use-desk.ts";
 import { useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
 import { useRememberedMapping } from "./use-remembered-mapping.ts";
+import { useWhenIdle } from "./use-when-idle.ts";
 import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
 
 interface PaneProps {
@@ -52,11 +55,13 @@ export function Pane({ host, demo }: PaneProps) {
   const [source, follow] = useState<Source | null>(null);
   const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
+  useWhenIdle(fetchTheRest, ready);
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
       <KeepNotice {...keptTrouble} />
+      <FetchNotice />
       <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>
           {() => (
@@ -116,7 +121,7 @@ export function Pane({ host, demo }: PaneProps) {
               brief={readingBrief(known.table)}
               alert={known.table.problems.length > 0}
             >
-              {() => <parts.CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
+              {() => <parts.CheckReading table={known.table} dispatch={dispatch} />}
             </Section>
             <Section
               id="builds"
@@ -191,7 +196,8 @@ export function Pane({ host, demo }: PaneProps) {
         <LedgerSection host={host} session={known?.session ?? null} maker={maker} />
       </div>
       <p class="heard" aria-live="polite">
-        {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}
+        {known &&
+          `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}.${verdict && ` Verdict: ${verdict}.`}`}
       </p>
       <MakeBar maker={maker} session={waits ? null : (known?.session ?? null)} />
     </>

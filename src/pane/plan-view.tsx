@@ -27,6 +27,7 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
   const perYard = carry.value(1);
   const yards = (label: string, key: "difference" | "spread", least: number, most: number) => (
     <NumberField
+      needed
       label={`${label}, ${carry.unit}`}
       value={choice[key] * perYard}
       least={least * perYard}
@@ -61,6 +62,7 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         {choice.shots !== null && (
           <div class="fields">
             <NumberField
+              needed
               label="Shots each"
               value={choice.shots}
               least={1}
@@ -93,7 +95,13 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         )}
       </fieldset>
       {found !== null &&
-        (isProblem(found) ? <p class="problem">{found.message}</p> : <Rounds test={found} maker={maker} />)}
+        (isProblem(found) ? (
+          <p class="problem" role="alert">
+            {found.message}
+          </p>
+        ) : (
+          <Rounds test={found} maker={maker} />
+        ))}
     </>
   );
 }

@@ -4,7 +4,23 @@ import { excelHost } from "../hosts/excel/excel-host.ts";
 import { mountPane } from "./mount.tsx";
 
 /** The pane inside the spreadsheet: the one file here that knows which host it stands in. */
-Office.onReady(() => {
+if (typeof Office === "undefined") sayNoLibrary();
+else void Office.onReady(start);
+
+/** Without the platform's script nothing of the workbook can be reached, so nothing is shown that would not work. */
+function sayNoLibrary(): void {
+  const words = document.createElement("p");
+  words.role = "alert";
+  words.textContent =
+    "The spreadsheet's own script (office.js) could not be fetched, and without it the pane cannot reach the workbook. Look at the connection and try again.";
+  const again = document.createElement("button");
+  again.type = "button";
+  again.textContent = "Try again";
+  again.addEventListener("click", () => location.reload());
+  document.getElementById("pane")!.replaceChildren(words, again);
+}
+
+function start(): void {
   const element = document.getElementById("pane")!;
   const said = document.getElementById("said")!;
   const host = excelHost();
@@ -20,7 +36,6 @@ Office.onReady(() => {
       reopen: open,
       say(sentence) {
         said.textContent = sentence;
-        said.hidden = sentence === "";
       },
       settled: () => new Promise((resolve) => setTimeout(resolve, KEPT_AFTER)),
     });
@@ -35,7 +50,7 @@ Office.onReady(() => {
     for (const part of [element, said]) part.dataset.theme = theme;
   }
   open();
-});
+}
 
 /** The pane waits 400 ms for the next change before it keeps what there is; a little more, and all of it is kept. */
 const KEPT_AFTER = 600;

@@ -38,6 +38,7 @@ export function WindowsForm({ session, own, figures, dispatch }: WindowsFormProp
             key={`${key} ${side} ${session.units}`}
             label={`${label}${display.unit ? `, ${display.unit}` : ""}`}
             of={metric.label}
+            needed
             value={Number((side === "from" ? from * times : to * times).toFixed(metric.decimals || 1))}
             least={least * times}
             most={most * times}

@@ -97,6 +97,19 @@ describe("the desk", () => {
     expect(steps[4]!.kept).toEqual(start.kept);
   });
 
+  test("keeps the chosen build on the bench under its new name, with the set file that is its own", () => {
+    const rename = (name: string): DeskAction => ({ does: "build", name: "A", details: { name } });
+    const desk = deskAfter(
+      text("Build\tCarry\nA\t150\nB\t160"),
+      { does: "bench", bench: { chosen: "A", set: "grip; 50" } },
+      rename("Blue"),
+      rename("Green"),
+    );
+    expect(openDraft(desk.kept).bench).toEqual({ chosen: "Green", set: "grip; 50" });
+    const other = reduceDesk(desk, { does: "build", name: "B", details: { name: "Red" } });
+    expect(openDraft(other.kept).bench.chosen).toBe("Green");
+  });
+
   test("starts over within the same session, and undo brings everything back", () => {
     const before = deskAfter(text("Carry\n150"), { does: "facts", facts: { player: "Ro" } });
     const { id: _, ...empty } = emptyDraft("");
