@@ -110,8 +110,8 @@ export function emptyDraft(id: string, date = ""): Draft {
 }
 
 /** Nothing remembered yet. */
-export function nothingKept(date = ""): Kept {
-  return { version: 1, units: "us", open: "1", drafts: [emptyDraft("1", date)] };
+export function nothingKept(date = "", units: UnitSet = "us"): Kept {
+  return { version: 1, units, open: "1", drafts: [emptyDraft("1", date)] };
 }
 
 /** The session that is on the desk. */

@@ -15,6 +15,7 @@ interface FiguresTableProps {
 
 /** Each metric's mean and spread, builds side by side; wide tables scroll in their own frame. */
 export function FiguresTable({ session, comparison, figures }: FiguresTableProps) {
+  const metrics = orderedMetrics(session.table.values.keys());
   return (
     <>
       <p class="quiet">
@@ -38,11 +39,11 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
             </tr>
           </thead>
           <tbody>
-            {orderedMetrics(session.table.values.keys()).map((metric) => {
+            {metrics.map((metric) => {
               const display = displayOf(metric.key, session.units, figures);
               return (
                 <tr key={metric.key}>
-                  <th scope="row" title={metric.meaning}>
+                  <th scope="row">
                     {display.unit ? `${metric.label},\u00a0${display.unit}` : metric.label}
                     {session.computed?.has(metric.key) && (
                       <small>
@@ -65,6 +66,17 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
           </tbody>
         </table>
       </section>
+      <details class="meanings">
+        <summary>What each figure is</summary>
+        <dl>
+          {metrics.map(({ key, label, meaning }) => (
+            <div key={key}>
+              <dt>{label}</dt>
+              <dd>{meaning}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
     </>
   );
 }

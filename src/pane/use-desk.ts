@@ -9,6 +9,7 @@ import { recallKept, setAside } from "./keeping.ts";
 import { LONG_TEXT } from "./long-text.ts";
 import { freeId } from "./session-name.ts";
 import { today } from "./today.ts";
+import { usualUnits } from "./usual-units.ts";
 
 /** A table too long for the desk: a text that came in one of the usual ways, or a file; null where none is read. */
 type LongSource = string | Blob | null;
@@ -18,7 +19,7 @@ export function useDesk(host: Host, demo: boolean) {
   const [desk, dispatch] = useReducer(
     reduceDesk,
     null,
-    (): Desk => ({ kept: nothingKept(today()), past: [] }),
+    (): Desk => ({ kept: nothingKept(today(), usualUnits()), past: [] }),
   );
   const [ready, setReady] = useState(false);
   const [long, setLong] = useState<LongSource>(null);
@@ -42,7 +43,7 @@ export function useDesk(host: Host, demo: boolean) {
     }
     setUnread(null);
     const { kept: work, past } = current.current;
-    const first = demo && past.length === 0 ? { ...nothingKept(), drafts: [demoDraft("1")] } : work;
+    const first = demo && past.length === 0 ? { ...work, drafts: [demoDraft("1")] } : work;
     keeping.holds(found ?? first);
     dispatch({ does: "restored", kept: found ? withWork(found, current.current) : first });
   }, [host, demo, keeping]);

@@ -48,12 +48,14 @@ function refuse(message: string): number {
 async function readSession(line: CommandLine): Promise<Outcome<Session>> {
   const text = await readText(line.file);
   if (isProblem(text)) return text;
-  const table = readShots(text);
+  const { leftHanded } = line;
+  const table = readShots(text, { leftHanded });
   if (isProblem(table)) return table;
   const facts: SessionFacts = line.file === null ? DEMO_FACTS : {};
   const session = sessionOf(table, {
     ...facts,
     units: line.units,
+    leftHanded,
     ...(line.comma ? { decimalMark: "," } : {}),
     ...(line.goal ? { goal: line.goal } : {}),
     ...(line.baseline === null ? {} : { baseline: line.baseline }),
