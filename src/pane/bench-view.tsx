@@ -71,7 +71,7 @@ function Bench({ session, choice, maker, figures, dispatch }: BenchViewProps) {
           dispatch({
             does: "bench",
             bench: { chosen, set: event.currentTarget.value },
-            typed: isTyping(event),
+            typed: isTyping(event, text),
           })
         }
       />

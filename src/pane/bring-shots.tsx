@@ -114,7 +114,7 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
         onDragEnd={() => {
           ownWords.current = false;
         }}
-        onInput={(event) => take(event.currentTarget.value, isTyping(event))}
+        onInput={(event) => take(event.currentTarget.value, isTyping(event, draft.text))}
       />
       {problem && (
         <p id="shots-problem" class="problem" role="alert">

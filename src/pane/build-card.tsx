@@ -36,12 +36,14 @@ export function BuildCard({ was, spec, place, baseline, units, figures, dispatch
       <details>
         <summary>{describeBuild(spec, units, figures) || "What it is made of"}</summary>
         <div class="fields">
-          <TextField
-            label="Name"
-            of={was}
-            value={spec.name}
-            onChange={(name) => tell({ name: name ?? was })}
-          />
+          <div class="whole">
+            <TextField
+              label="Name"
+              of={was}
+              value={spec.name}
+              onChange={(name) => tell({ name: name ?? was })}
+            />
+          </div>
           {BUILD_FIELDS.map((field) =>
             field.kind === "text" ? (
               <TextField

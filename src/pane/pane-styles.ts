@@ -85,6 +85,7 @@ const RULES = `
 .bench legend{padding:0;margin-bottom:4px;font-weight:600}
 .bench .card{border-top:1px solid var(--line);padding:4px 0}
 .bench .fields{display:grid;grid-template-columns:repeat(auto-fill,minmax(130px,1fr));gap:8px;align-items:end;margin-bottom:8px}
+.bench .fields .whole{grid-column:1/-1}
 .bench .window{display:grid;grid-template-columns:1fr 1fr;gap:4px 8px;align-items:end;margin-bottom:12px}
 .bench .window>p{margin:0;grid-column:1/-1}
 .bench .window small{display:inline;margin-left:4px}

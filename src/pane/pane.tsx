@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
@@ -26,7 +26,7 @@ import { useDesk } from "./use-desk.ts";
 import { useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
 import { useRememberedMapping } from "./use-remembered-mapping.ts";
-import { useWhenIdle } from "./use-when-idle.ts";
+import { whenIdle } from "./when-idle.ts";
 import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
 
 interface PaneProps {
@@ -55,7 +55,7 @@ export function Pane({ host, demo }: PaneProps) {
   const [source, follow] = useState<Source | null>(null);
   const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
-  useWhenIdle(fetchTheRest, ready);
+  useEffect(() => (ready ? whenIdle(() => void fetchTheRest()) : undefined), [ready]);
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
     <>

@@ -45,7 +45,11 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         rows={4}
         value={choice.builds}
         onInput={(event) =>
-          dispatch({ does: "plan", plan: { builds: event.currentTarget.value }, typed: isTyping(event) })
+          dispatch({
+            does: "plan",
+            plan: { builds: event.currentTarget.value },
+            typed: isTyping(event, choice.builds),
+          })
         }
       />
       <fieldset>

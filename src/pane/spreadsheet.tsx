@@ -2,6 +2,7 @@ import { render } from "preact";
 import { associateCommands } from "../hosts/excel/commands.ts";
 import { excelHost } from "../hosts/excel/excel-host.ts";
 import { mountPane } from "./mount.tsx";
+import { whenIdle } from "./when-idle.ts";
 
 /** The pane inside the spreadsheet: the one file here that knows which host it stands in. */
 if (typeof Office === "undefined") sayNoLibrary();
@@ -50,7 +51,12 @@ function start(): void {
     for (const part of [element, said]) part.dataset.theme = theme;
   }
   open();
+  whenIdle(() => void Promise.allSettled([writing(), tables(), import("./pane-commands.ts")]));
 }
+
+/** What the host fetches only when it is needed: asked for once the pane is idle, for the network may go. */
+const writing = () => import("../hosts/excel/writing.ts");
+const tables = () => import("../hosts/excel/tables.ts");
 
 /** The pane waits 400 ms for the next change before it keeps what there is; a little more, and all of it is kept. */
 const KEPT_AFTER = 600;
