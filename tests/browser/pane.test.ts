@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { axeFaults } from "./axe-faults.ts";
+import { pasteMany } from "./long-table.ts";
 import { openBrowser } from "./open-browser.ts";
 import { openAll, openPane, type PaneLook } from "./pane-page.ts";
 
@@ -257,6 +258,26 @@ describe("a reader of any kind", { timeout: PATIENCE }, () => {
       await page.locator("#new-session").click();
       await page.locator("#session").waitFor();
       await fine("a second session");
+      await page.close();
+    });
+
+    test(`finds nothing in the way in ${name}: the ledger, a table of the workbook, a long table, a failed write`, async () => {
+      const page = await openPane(browser, look, { demo: true, refuses: "The workbook is protected." });
+      const fine = async (state: string) => expect(await axeFaults(page), state).toEqual([]);
+      await page.locator("#ledger summary").click();
+      await page.locator("#keep-in-ledger").waitFor();
+      await fine("the ledger");
+      await page.getByRole("button", { name: "Take a table of this workbook" }).click();
+      await page.getByLabel("Table to take").waitFor();
+      await fine("taking a table");
+      await page.locator("#make-sheets").click();
+      await expect.poll(() => status(page).textContent()).toBe("The workbook is protected.");
+      await fine("a failed write");
+      await pasteMany(page, 8000);
+      // This page has no address to fetch the reader of long tables from.
+      await page.locator("#long-table").getByRole("alert").waitFor();
+      await fine("a long table that could not be read");
+      await page.close();
     });
   }
 });
