@@ -1,5 +1,6 @@
 import type { Outcome } from "../outcome/problem.ts";
 import { checkNumber } from "./check-number.ts";
+import { inInches } from "./in-inches.ts";
 
 /** Whether a club's length is within the Rules of Golf, and the sentence to print beside it. */
 export interface LengthCheck {
@@ -22,14 +23,14 @@ export function checkLength(length: number, isPutter = false): Outcome<LengthChe
   if (length < lengthRule.least) {
     return {
       conforms: false,
-      message: `${length} in is under the ${lengthRule.least} in a club must have ${section}.`,
+      message: `${inInches(length)} is under ${inInches(lengthRule.least)}, the least that a club must have ${section}.`,
     };
   }
   if (!isPutter && length > lengthRule.greatest) {
     return {
       conforms: false,
-      message: `${length} in is over the ${lengthRule.greatest} in a club other than a putter may have ${section}.`,
+      message: `${inInches(length)} is over ${inInches(lengthRule.greatest)}, the most that a club other than a putter may have ${section}.`,
     };
   }
-  return { conforms: true, message: `${length} in is within the Rules ${section}.` };
+  return { conforms: true, message: `${inInches(length)} is within the Rules ${section}.` };
 }

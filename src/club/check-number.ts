@@ -1,4 +1,5 @@
 import { invalid, type Problem } from "../outcome/problem.ts";
+import { inInches } from "./in-inches.ts";
 
 /** Least and greatest figure that no sum here runs over or vanishes with; every bench is far within. */
 export const computable = { least: 1e-9, greatest: 1e9 } as const;
@@ -29,11 +30,12 @@ export function checkNumber(value: number, rule: NumberRule): Problem | undefine
   const beyond = Math.abs(value) > computable.greatest;
   const tooHigh = value > greatest || beyond;
   if (Number.isFinite(value) && !tooLow && !tooHigh) return undefined;
+  const text = unit.startsWith("inches") ? inInches : String;
   const bounds = [
-    least === undefined ? undefined : above ? `more than ${least}` : `${least} or more`,
-    rule.greatest === undefined && !beyond ? undefined : `at most ${greatest}`,
+    least === undefined ? undefined : above ? `more than ${text(least)}` : `${text(least)} or more`,
+    rule.greatest === undefined && !beyond ? undefined : `at most ${text(greatest)}`,
   ].filter((part) => part !== undefined);
-  const found = Number.isFinite(value) ? `is ${value}` : "is not a number";
+  const found = Number.isFinite(value) ? `is ${text(value)}` : "is not a number";
   return invalid(`${name} ${found}; it should be ${[unit, ...bounds].join(", ")}.`);
 }
 

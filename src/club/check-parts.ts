@@ -1,6 +1,7 @@
 import { invalid, type Problem } from "../outcome/problem.ts";
 import { checkNumbers, computable, type NumberRule } from "./check-number.ts";
 import { type ClubParts, usualGripLength } from "./club-parts.ts";
+import { inInches } from "./in-inches.ts";
 
 /** Refuses parts that are no figures, negative, or placed off the club; the shaft is checked where it is cut. */
 export function checkParts(parts: ClubParts): Problem | undefined {
@@ -36,6 +37,6 @@ export function checkParts(parts: ClubParts): Problem | undefined {
   if (balance === undefined || (balance > computable.least && balance < gripLength - computable.least))
     return undefined;
   return invalid(
-    `grip balance point is ${balance}; it should be inches from the butt, more than 0 and less than ${gripLength}.`,
+    `grip balance point is ${inInches(balance)}; it should be inches from the butt, more than 0 in and less than ${inInches(gripLength)}.`,
   );
 }

@@ -2,6 +2,7 @@ import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { checkParts } from "./check-parts.ts";
 import { type ClubParts, type PlacedWeight, usualGripLength } from "./club-parts.ts";
 import { cutShaft } from "./cut-shaft.ts";
+import { inInches } from "./in-inches.ts";
 import { type MassOnAxis, pointMass } from "./mass-on-axis.ts";
 import { rodMass } from "./rod-mass.ts";
 import { taperedRod } from "./tapered-rod.ts";
@@ -22,7 +23,7 @@ export function clubMasses(parts: ClubParts): Outcome<MassOnAxis[]> {
   const tip = start + shaft.cutLength;
   if (tip > parts.length + slack) {
     return invalid(
-      `length is ${parts.length}, but the shaft ends ${Number(tip.toFixed(3))} inches from the butt; ` +
+      `length is ${inInches(parts.length)}, but the shaft ends ${inInches(tip)} from the butt; ` +
         "cut the shaft or make the club longer.",
     );
   }

@@ -1,6 +1,7 @@
 import { type Outcome, unavailable } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
 import { finite } from "./finite.ts";
+import { inInches } from "./in-inches.ts";
 
 /**
  * Weight in grams of a shaft cut to length when nothing but its raw weight and length is known: a uniform shaft
@@ -16,7 +17,9 @@ export function cutWeight(rawWeight: number, rawLength: number, cutLength: numbe
   ]);
   if (problem) return problem;
   if (cutLength > rawLength) {
-    return unavailable(`cutLength is ${cutLength}, longer than the raw shaft's ${rawLength} inches.`);
+    return unavailable(
+      `cutLength is ${inInches(cutLength)}, longer than the raw shaft's ${inInches(rawLength)}.`,
+    );
   }
   return finite(rawWeight * (cutLength / rawLength));
 }

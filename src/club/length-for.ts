@@ -28,7 +28,7 @@ export function lengthFor(parts: ClubParts, target: ClubTarget): Outcome<number>
   const { wanted, of, say } = measure;
   if (wanted > of(longest) || wanted < of(shortest)) {
     return unavailable(
-      `No length gives ${say(wanted)}: this shaft makes clubs of ${low.toFixed(2)} to ${high.toFixed(2)} inches, ` +
+      `No length gives ${say(wanted)}: this shaft makes clubs of ${low.toFixed(2)} to ${high.toFixed(2)} in, ` +
         `${say(of(shortest))} to ${say(of(longest))}.`,
     );
   }

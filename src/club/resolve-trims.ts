@@ -1,5 +1,6 @@
 import { invalid, type Outcome, unavailable } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
+import { inInches } from "./in-inches.ts";
 import type { ShaftTrims } from "./raw-shaft.ts";
 
 /** Tip trim, butt trim and what is left; the three add up to the raw length. */
@@ -28,18 +29,18 @@ export function resolveTrims(rawLength: number, trims: ShaftTrims): Outcome<Reso
     Math.abs(rawLength - tip - butt - cutLength) > sawCut
   ) {
     return invalid(
-      `cut length is ${cutLength}, but ${rawLength} less ${tip} off the tip and ${butt} off the butt leaves ` +
-        `${(rawLength - tip - butt).toFixed(3)} inches; leave one of them out.`,
+      `cut length is ${inInches(cutLength)}, but ${inInches(rawLength)} less ${inInches(tip)} off the tip and ` +
+        `${inInches(butt)} off the butt leaves ${inInches(rawLength - tip - butt)}; leave one of them out.`,
     );
   }
   const left = cutLength ?? rawLength - tip - (butt ?? 0);
   const off = rawLength - tip - left;
   if (left <= 0 || off < -sawCut) {
     return unavailable(
-      `The raw shaft is ${rawLength} inches, too short for ${tip} off the tip` +
+      `The raw shaft is ${inInches(rawLength)}, too short for ${inInches(tip)} off the tip` +
         (cutLength === undefined
-          ? ` and ${butt ?? 0} off the butt.`
-          : ` and ${cutLength} inches cut length.`),
+          ? ` and ${inInches(butt ?? 0)} off the butt.`
+          : ` and ${inInches(cutLength)} of cut length.`),
     );
   }
   // A shortfall within the saw cut is a rounded entry: the shaft is then as long as it is.

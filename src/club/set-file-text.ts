@@ -30,8 +30,10 @@ const ALWAYS: readonly (keyof SetClub)[] = ["club", "length", "loft", "lie", "he
  * A set request written as the set file that `readSetFile` reads back as the same request: lines about the whole
  * set, then the row of headings, then a row a club. Semicolons stand between the cells. In centimetres lengths are
  * written to a tenth of a millimetre, finer than a bench can measure.
+ *
+ * @param decimalMark of the figures; the reader takes a comma and a point alike
  */
-export function setFileText(inInches: SetRequest, lengths: "in" | "cm" = "in"): string {
+export function setFileText(inInches: SetRequest, lengths: "in" | "cm" = "in", decimalMark = "."): string {
   const request =
     lengths === "cm"
       ? scaleLengths(inInches, (inches) => Math.round(inches * centimetresPerInch * 100) / 100)
@@ -49,13 +51,14 @@ export function setFileText(inInches: SetRequest, lengths: "in" | "cm" = "in"): 
       ...(putters ? [club.putter ? "yes" : "no"] : []),
     ]),
   ];
-  return rows.map(line).join("\n");
+  return rows.map((row) => line(row, decimalMark)).join("\n");
 }
 
 /** A space behind each semicolon reads better; quotation marks are such only right behind one. */
-function line(row: Row): string {
-  const quoted = row.some((cell) => /[";\r\n]/.test(String(cell ?? "")));
-  return Papa.unparse([row as unknown[]], { delimiter: quoted ? ";" : "; " });
+function line(row: Row, decimalMark: string): string {
+  const cells = row.map((cell) => (typeof cell === "number" ? String(cell).replace(".", decimalMark) : cell));
+  const quoted = cells.some((cell) => /[";\r\n]/.test(cell ?? ""));
+  return Papa.unparse([cells], { delimiter: quoted ? ";" : "; " });
 }
 
 function wholeSet(request: SetRequest): Row[] {

@@ -1,4 +1,5 @@
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { inInches } from "./in-inches.ts";
 import { progression } from "./progression.ts";
 import type { SetRequest } from "./set-request.ts";
 
@@ -13,6 +14,6 @@ export function setTipTrims({ clubs, tipTrims }: SetRequest): Outcome<number[]> 
   const wrong = trims.findIndex((trim) => !(trim >= 0));
   if (wrong < 0) return trims;
   return invalid(
-    `The tip trim of club ${labels[wrong]} comes to ${trims[wrong]}; the schedule should give 0 inches or more.`,
+    `The tip trim of club ${labels[wrong]} comes to ${inInches(trims[wrong]!)}; the schedule should give 0 in or more.`,
   );
 }

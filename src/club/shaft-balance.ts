@@ -1,5 +1,6 @@
 import { invalid, type Outcome } from "../outcome/problem.ts";
 import { checkNumber, computable } from "./check-number.ts";
+import { inInches } from "./in-inches.ts";
 import type { RawShaft } from "./raw-shaft.ts";
 
 /**
@@ -21,6 +22,6 @@ export function shaftBalance(shaft: RawShaft): Outcome<number> {
   const share = balance / length;
   if (share > computable.least && share < 1 - computable.least) return balance;
   return invalid(
-    `shaft balance point is ${balance}; it should be inches from the butt, more than 0 and less than ${length}.`,
+    `shaft balance point is ${inInches(balance)}; it should be inches from the butt, more than 0 in and less than ${inInches(length)}.`,
   );
 }

@@ -1,6 +1,7 @@
 import { invalid, type Outcome } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
 import { type ClubParts, usualGripLength } from "./club-parts.ts";
+import { inInches } from "./in-inches.ts";
 
 /**
  * The parts of a club of which only the main figures are known. Head and tip weight sit at the club's end, the butt
@@ -27,10 +28,14 @@ export function simpleParts(
   ]);
   if (problem) return problem;
   if (length < usualGripLength) {
-    return invalid(`length is ${length}; it should be inches, and longer than the grip's 10.63.`);
+    return invalid(
+      `length is ${inInches(length)}; it should be inches, and longer than the grip's 10.63 in.`,
+    );
   }
   if (shaftBalance >= length) {
-    return invalid(`shaftBalance is ${shaftBalance}; it should be less than the length, ${length} inches.`);
+    return invalid(
+      `shaftBalance is ${inInches(shaftBalance)}; it should be less than the length, ${inInches(length)}.`,
+    );
   }
   return {
     length,

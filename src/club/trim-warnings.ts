@@ -1,25 +1,25 @@
+import { inInches } from "./in-inches.ts";
 import type { ShaftTrims } from "./raw-shaft.ts";
 import type { ResolvedTrims } from "./resolve-trims.ts";
 
 /** A sentence for each trim that passes what is entered as the maker's limit, and for a trimmed taper tip. */
 export function trimWarnings(trims: ShaftTrims, cut: ResolvedTrims): string[] {
   const { limits = {}, tipKind = "parallel" } = trims;
-  const inches = (value: number) => `${Number(value.toFixed(3))} in`;
   const warnings: string[] = [];
   if (tipKind === "taper" && cut.tip > 0) {
     warnings.push(
-      `A taper tip fits its hosel as it comes; ${inches(cut.tip)} off it needs the maker's word.`,
+      `A taper tip fits its hosel as it comes; ${inInches(cut.tip)} off it needs the maker's word.`,
     );
   }
   if (limits.tip !== undefined && cut.tip > limits.tip) {
-    warnings.push(`Tip trim ${inches(cut.tip)} passes the maker's limit of ${inches(limits.tip)}.`);
+    warnings.push(`Tip trim ${inInches(cut.tip)} passes the maker's limit of ${inInches(limits.tip)}.`);
   }
   if (limits.butt !== undefined && cut.butt > limits.butt) {
-    warnings.push(`Butt trim ${inches(cut.butt)} passes the maker's limit of ${inches(limits.butt)}.`);
+    warnings.push(`Butt trim ${inInches(cut.butt)} passes the maker's limit of ${inInches(limits.butt)}.`);
   }
   if (limits.cutLength !== undefined && cut.cutLength < limits.cutLength) {
     warnings.push(
-      `Cut length ${inches(cut.cutLength)} is under the maker's least of ${inches(limits.cutLength)}.`,
+      `Cut length ${inInches(cut.cutLength)} is under the maker's least of ${inInches(limits.cutLength)}.`,
     );
   }
   return warnings;

@@ -2,6 +2,7 @@ import { invalid, isProblem, type Outcome, unavailable } from "../outcome/proble
 import { assembleClub } from "./assemble-club.ts";
 import type { ClubParts } from "./club-parts.ts";
 import { type ClubTarget, targetMeasure } from "./club-target.ts";
+import { inInches } from "./in-inches.ts";
 
 /** Which weight is to be found. Tape comes on top of any tape the club has; the others replace what it has. */
 export type WeightSpot =
@@ -41,7 +42,9 @@ export function weightFor(
   const measure = targetMeasure(target);
   if (isProblem(measure)) return measure;
   if (spot.kind === "tape" && !(spot.place >= 0 && spot.place <= parts.length)) {
-    return invalid(`tape place is ${spot.place}; it should be inches from the butt, 0 to ${parts.length}.`);
+    return invalid(
+      `tape place is ${inInches(spot.place)}; it should be inches from the butt, 0 to ${inInches(parts.length)}.`,
+    );
   }
   const bare = assembleClub(withWeight(parts, spot, 0));
   if (isProblem(bare)) return bare;

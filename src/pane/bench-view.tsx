@@ -31,7 +31,7 @@ function Bench({ session, choice, maker, figures, dispatch }: BenchViewProps) {
   const chosen = chosenBuild(session, choice);
   const { unit } = benchLengths(session.units);
   const usual = benchJob(session, chosen, null);
-  const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request, unit));
+  const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request, unit, figures.decimalMark));
   const job = choice.set === null ? usual : benchJob(session, chosen, choice.set);
   const problem = isProblem(job) ? job : null;
   const working = maker.making.is === "working";

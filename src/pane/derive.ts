@@ -55,7 +55,7 @@ export function derive(
   const named = rename(table, draft.builds);
   const measured = sit(tick(named, draft.ticks), draft.builds, draft.facts, units, decimalMark);
   const session = draft.facts.fill && fill ? compute(measured, fill) : measured;
-  return gather(table, session, screen(named));
+  return gather(table, session, screen(named, undefined, units));
 }
 
 /** A session over a table, with what was said about it. */

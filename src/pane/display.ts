@@ -1,5 +1,5 @@
-import { showing } from "../sheets/display-session.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
 import type { Figures } from "./figures.ts";
 

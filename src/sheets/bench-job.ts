@@ -7,9 +7,11 @@ import { CARRY_NOTE, carryOfLoft } from "../fitting/carry-of-loft.ts";
 import { clubKindIn } from "../fitting/club-kind.ts";
 import type { Session } from "../fitting/session.ts";
 import { setRequestFor } from "../fitting/set-request.ts";
-import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { invalid, isProblem, type Outcome, type Problem } from "../outcome/problem.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
+import { benchLengths, setFileLengths } from "./bench-lengths.ts";
 import { tolerancesOf } from "./checked-figures.ts";
+import { sessionWords } from "./session-words.ts";
 
 /** All that the bench needs to know: what was chosen, for whom, and the set worked out. */
 export interface BenchJob {
@@ -28,6 +30,15 @@ export interface BenchJob {
   readonly warnings: readonly string[];
   /** What was taken or computed where nothing was entered. */
   readonly notes?: readonly string[];
+}
+
+/**
+ * A refusal in the lengths that the set was written in, and with the session's decimal mark, so that a figure is found
+ * where it was typed.
+ */
+function asTyped(problem: Problem, session: Session, setText: string | null): Problem {
+  const { words } = setText === null ? benchLengths(session.units) : setFileLengths(setText);
+  return { ...problem, message: sessionWords(session)(words(problem.message)) };
 }
 
 /** Says how far a club of the set carries; gaps follow from it. The session's own flight, when left out. */
@@ -56,10 +67,11 @@ export function benchJob(
           said: [...new Set(table.club), title].join(" "),
         })
       : readSetFile(setText);
-  if (isProblem(request)) return request;
+  if (isProblem(request)) return asTyped(request, session, setText);
   const flown = carryOfLoft(session, build.name);
   const job = benchJobOf(session, build, request, carryOf ?? (({ loft }) => flown(loft)));
-  if (isProblem(job) || job.plan.clubs.every((club, i) => club.carry === request.clubs[i]?.carry)) return job;
+  if (isProblem(job)) return asTyped(job, session, setText);
+  if (job.plan.clubs.every((club, i) => club.carry === request.clubs[i]?.carry)) return job;
   return { ...job, notes: [CARRY_NOTE] };
 }
 

@@ -12,7 +12,7 @@ export interface BenchLengths {
   readonly decimals: number;
   readonly format: string;
   readonly differenceFormat: string;
-  /** A sentence with every "0.5 in" of it in the unit shown. */
+  /** A sentence with every "0.5 in" of it in the unit shown; `inInches` writes them so. */
   readonly words: (sentence: string) => string;
 }
 
@@ -33,8 +33,15 @@ const CENTIMETRES: BenchLengths = {
   ...{ format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0" },
   shown: toCentimetres,
   words: (sentence) =>
-    sentence.replace(IN_WORDS, (_, inches: string) => `${toCentimetres(Number(inches))} cm`),
+    sentence
+      .replace(IN_WORDS, (_, inches: string) => `${toCentimetres(Number(inches))} cm`)
+      .replace(/(?<!\d )\binches\b/g, "centimetres"),
 };
+
+/** Lengths as a set file of somebody's own has them: inches, unless a line of it says otherwise. */
+export function setFileLengths(setText: string): BenchLengths {
+  return /^\s*lengths\s*[;,\t|]\s*"?\s*cm\b/im.test(setText) ? CENTIMETRES : INCHES;
+}
 
 /** Inches where shots are shown in yards, centimetres where they are shown in metres. */
 export function benchLengths(units: UnitSet): BenchLengths {

@@ -1,5 +1,6 @@
 import { cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
+import { benchWords } from "./bench-words.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
 import { type CheckedFigure, checkedFigures } from "./checked-figures.ts";
 import type { CellValue } from "./plan.ts";
@@ -49,7 +50,7 @@ export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout):
     draft.condition({ area: body(3), formula: `${mark}="adjust"`, style: "bad" });
   }
   const code = layout.columnOf("swingweight") + 1;
-  draft.note(row + 1, code, "Type the swingweight as the scale reads it: D2 or D2.3.");
+  draft.note(row + 1, code, benchWords(job)("Type the swingweight as the scale reads it: D2 or D2.3."));
   draft.height(row, 18);
   draft.height(row + 1, 32);
   draft.height(first, WRITABLE, clubs.length);

@@ -54,7 +54,10 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     flight: sessionFlight(session),
     made,
   });
-  const remarks = remarksOf(session, [...proposeOutliers(session.table), ...deliveryDoubts(session)]);
+  const remarks = remarksOf(session, [
+    ...proposeOutliers(session.table, undefined, session.units),
+    ...deliveryDoubts(session),
+  ]);
   const said = new Map([...remarks].map(([shot, remark]) => [shot, local(remark)]));
   const shotsPlan = shotsSheet(shown, shotsName, freeAreaName("Shots", taken.names), said);
   const playerPlan = playerSheet({

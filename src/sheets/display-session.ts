@@ -1,8 +1,7 @@
 import type { Session } from "../fitting/session.ts";
-import { isProblem } from "../outcome/problem.ts";
 import { type Metric, type MetricKey, metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
-import { factor } from "../units/factor.ts";
 
 /**
  * The session with every figure in the units that are shown, so that what a sheet holds is what a person reads and
@@ -16,13 +15,6 @@ export function displaySession(session: Session): Session {
     values.set(key, column.map(shown));
   }
   return { ...session, table: { ...session.table, values } };
-}
-
-/** Turns a figure as it is kept inside into the unit it is shown in. */
-export function showing(metric: Metric, units: UnitSet): (value: number) => number {
-  const found = factor(metric.unit, displayUnit(metric, units));
-  if (metric.unit === displayUnit(metric, units) || isProblem(found)) return (value) => value;
-  return (value) => (value * found.times) / found.over;
 }
 
 /** A column heading with its unit: "Carry (yd)". */

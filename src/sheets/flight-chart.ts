@@ -1,9 +1,10 @@
 import type { Session } from "../fitting/session.ts";
 import type { SessionFlight } from "../fitting/session-flight.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { shown } from "./chart-words.ts";
-import { headingOf, numberFormat, showing } from "./display-session.ts";
+import { headingOf, numberFormat } from "./display-session.ts";
 import { buildColor, buildMarker } from "./palette.ts";
 import type { Area, SeriesPlan } from "./plan.ts";
 import { sessionWords } from "./session-words.ts";

@@ -1,5 +1,7 @@
 import type { SetPlanClub } from "../club/plan-set.ts";
 import { isProblem } from "../outcome/problem.ts";
+import { metricOf } from "../shots/metrics.ts";
+import { displayUnit } from "../shots/unit-set.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { type BenchLengths, benchLengths } from "./bench-lengths.ts";
 import type { CheckedFigure } from "./checked-figures.ts";
@@ -11,6 +13,8 @@ export interface PlanColumn {
   readonly format: string;
   /** Whether it is a length, which is shown in the units of the job. */
   readonly length?: true;
+  /** Whether it is a carry: computed ones come in the unit that is shown, and those of a set file are taken to. */
+  readonly carry?: true;
   /** The checked figure whose target stands in this column. */
   readonly checks?: CheckedFigure["key"];
   readonly of: (club: SetPlanClub, index: number, job: BenchJob) => CellValue | undefined;
@@ -49,8 +53,8 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Swing-weight", format: "General", checks: "swingweight", of: ({ built }) => (isProblem(built.swingweight) ? "beyond" : built.swingweight) },
   { heading: "Inertia (kg cm2)", format: "0", of: (club) => club.built.inertiaButt },
   { heading: "Period (s)", format: "0.000", of: (club) => club.period },
-  { heading: "Carry", format: "0", of: (club) => club.carry },
-  { heading: "Carry gap", format: "0", of: (club) => club.carryGap },
+  { heading: "Carry", carry: true, format: "0", of: (club) => club.carry },
+  { heading: "Carry gap", carry: true, format: "0", of: (club) => club.carryGap },
 ];
 
 function inUnits(column: PlanColumn, { unit, format, shown }: BenchLengths): PlanColumn {
@@ -68,7 +72,11 @@ function inUnits(column: PlanColumn, { unit, format, shown }: BenchLengths): Pla
 /** The columns in which some club has something. */
 export function planColumns(job: BenchJob): readonly PlanColumn[] {
   const lengths = benchLengths(job.units ?? "us");
+  const carryUnit = displayUnit(metricOf("carry"), job.units ?? "us");
   return ALL.filter(({ of }) => job.plan.clubs.some((club, index) => of(club, index, job) !== undefined)).map(
-    (column) => (column.length ? inUnits(column, lengths) : column),
+    (column) => {
+      if (column.carry) return { ...column, heading: `${column.heading} (${carryUnit})` };
+      return column.length ? inUnits(column, lengths) : column;
+    },
   );
 }

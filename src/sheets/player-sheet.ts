@@ -1,7 +1,8 @@
 import type { PlayerWords } from "../fitting/player-words.ts";
 import type { Session } from "../fitting/session.ts";
 import { metricOf } from "../shots/metrics.ts";
-import { numberFormat, showing, unitText } from "./display-session.ts";
+import { showing } from "../shots/showing.ts";
+import { numberFormat, unitText } from "./display-session.ts";
 import type { ChartPlan, FormulaCell, SheetPlan } from "./plan.ts";
 import { area, formula, SheetDraft } from "./sheet-draft.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";

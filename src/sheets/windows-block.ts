@@ -1,9 +1,10 @@
 import type { Session } from "../fitting/session.ts";
 import { WINDOW_METRICS } from "../fitting/target-windows.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import { areaName, cellName } from "./a1.ts";
 import { BEFORE_BUILDS, PER_BUILD } from "./comparison-table.ts";
-import { numberFormat, showing, unitText } from "./display-session.ts";
+import { numberFormat, unitText } from "./display-session.ts";
 import type { CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import type { ShotsLayout } from "./shots-layout.ts";

@@ -1,10 +1,13 @@
 import { type MetricKey, metricOf } from "./metrics.ts";
 import type { ShotTable, TableProblem } from "./shot-table.ts";
+import { showingIn } from "./showing.ts";
 
 /** Where a figure stood in the pasted text, so that a finding can point at it. */
 export interface Source {
   /** Counted from 1; 0 where the table has no such column. */
   readonly column: (key: MetricKey, shot: number) => number;
+  /** The unit its figures came in; empty where there is none. */
+  readonly unit: (key: MetricKey, shot: number) => string;
   /** The cell as it was pasted. */
   readonly found: (key: MetricKey, shot: number) => string;
 }
@@ -31,7 +34,7 @@ export function contradictions(values: Columns, rows: readonly number[], source:
     const message = `Row ${row}, column ${column} (${metricOf(key).label}): found "${found}"; ${sentence}`;
     problems.push({ row, column, found, message });
   };
-  outOfRange(values, tell);
+  outOfRange(values, tell, source);
   smashOff(values, tell);
   faceToPathOff(values, tell);
   carryBeyondTotal(values, tell, source);
@@ -39,11 +42,16 @@ export function contradictions(values: Columns, rows: readonly number[], source:
   return problems;
 }
 
-function outOfRange(values: Columns, tell: Finding): void {
+function outOfRange(values: Columns, tell: Finding, source: Source): void {
   for (const [key, column] of values) {
-    const { least, most, unit } = metricOf(key);
+    const metric = metricOf(key);
     for (let shot = 0; shot < column.length; shot++) {
-      if (!(column[shot]! < least || column[shot]! > most)) continue;
+      if (!(column[shot]! < metric.least || column[shot]! > metric.most)) continue;
+      const unit = source.unit(key, shot) || metric.unit;
+      const shown = showingIn(metric, unit);
+      const [least, most] = [shown(metric.least), shown(metric.most)].map((bound) =>
+        Number(bound.toFixed(1)),
+      );
       tell(key, shot, `a shot has ${least} to ${most}${unit && ` ${unit}`}. It is left as it is.`);
     }
   }
@@ -85,7 +93,9 @@ function carryBeyondTotal(values: Columns, tell: Finding, source: Source): void 
     if (!(carry[shot]! > total[shot]!)) continue;
     const rounding = halfStep(source.found("carry", shot)) + halfStep(source.found("total", shot));
     if (carry[shot]! - total[shot]! <= rounding * METRE_IN_YARDS + SLACK) continue;
-    tell("carry", shot, `the total is only ${total[shot]!.toFixed(1)} yd. Both are left as they are.`);
+    const unit = source.unit("total", shot) || "yd";
+    const shown = showingIn(metricOf("total"), unit)(total[shot]!);
+    tell("carry", shot, `the total is only ${shown.toFixed(1)} ${unit}. Both are left as they are.`);
   }
 }
 

@@ -2,6 +2,8 @@ import { isProblem } from "../outcome/problem.ts";
 import { modifiedZScores, outlierCutoff } from "../stats/modified-z-score.ts";
 import { type MetricKey, metricOf } from "./metrics.ts";
 import type { ShotTable } from "./shot-table.ts";
+import { showing } from "./showing.ts";
+import { displayUnit, type UnitSet } from "./unit-set.ts";
 
 /** A figure that lies far from its build's others. It is a proposal: nothing is ever removed unasked. */
 export interface OutlierProposal {
@@ -23,10 +25,13 @@ const FEWEST = 5;
 /**
  * Proposes outliers, build by build and metric by metric, among the shots that are kept: values whose modified
  * z-score lies beyond 3.5 (Iglewicz and Hoaglin, 1993). Builds with fewer than 5 such values are passed over.
+ *
+ * @param units those that the sentences speak in; figures stay as they are
  */
 export function proposeOutliers(
   table: ShotTable,
   keys: Iterable<MetricKey> = table.values.keys(),
+  units: UnitSet = "us",
 ): OutlierProposal[] {
   const byBuild = new Map<string, number[]>();
   for (let shot = 0; shot < table.size; shot++) {
@@ -56,7 +61,7 @@ export function proposeOutliers(
           key,
           value,
           score,
-          message: sentence(row, build, key, value, score),
+          message: sentence(row, build, key, value, score, units),
         });
       });
     }
@@ -64,9 +69,18 @@ export function proposeOutliers(
   return proposals.sort((a, b) => a.index - b.index);
 }
 
-function sentence(row: number, build: string, key: MetricKey, value: number, score: number): string {
-  const { label, decimals, unit } = metricOf(key);
-  const figure = `${value.toFixed(decimals)}${unit && ` ${unit}`}`;
+function sentence(
+  row: number,
+  build: string,
+  key: MetricKey,
+  value: number,
+  score: number,
+  units: UnitSet,
+): string {
+  const metric = metricOf(key);
+  const { label, decimals } = metric;
+  const unit = displayUnit(metric, units);
+  const figure = `${showing(metric, units)(value).toFixed(decimals)}${unit && ` ${unit}`}`;
   const where = score > 0 ? "above" : "below";
   return `Row ${row} (${build}): ${label.toLowerCase()} ${figure} lies far ${where} the build's others (modified z-score ${score.toFixed(1)}); look at it before it counts.`;
 }

@@ -10,6 +10,7 @@ export function sourceOf(text: Records, shots: Gathered): Source {
     columnOf(shots.sections[shots.section[shot]!]!, key)?.index ?? -1;
   return {
     column: (key, shot) => index(key, shot) + 1,
+    unit: (key, shot) => columnOf(shots.sections[shots.section[shot]!]!, key)?.unit ?? "",
     found: (key, shot) => text.cells[shots.record[shot]!]![index(key, shot)] ?? "",
   };
 }

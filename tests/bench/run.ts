@@ -16,6 +16,7 @@ const BENCHES: Readonly<Record<string, () => Promise<{ bench: () => AsyncGenerat
   huge: () => import("./huge.ts"),
   pane: () => import("./pane.ts"),
   reading: () => import("./reading.ts"),
+  sorting: () => import("./sorting.ts"),
   summaries: () => import("./summaries.ts"),
   start: () => import("./start.ts"),
   swingweight: () => import("./swingweight.ts"),

@@ -48,7 +48,7 @@ describe("assembleClub(parts, gripPoint)", () => {
   });
 
   test.each([
-    [{ ...parts, trims: { tip: 1, cutLength: 37 } }, "the shaft ends 38 inches"],
+    [{ ...parts, trims: { tip: 1, cutLength: 37 } }, "the shaft ends 38 in"],
     [{ ...parts, length: 0 }, /^length is 0/],
     [{ ...parts, head: { weight: -3 } }, "head weight"],
     [{ ...parts, head: { weight: 268, place: 0 } }, "head place is 0"],

@@ -60,7 +60,7 @@ describe("cutShaft(raw, trims)", () => {
   test.each([
     [{ weight: 120, length: 40 }, { cutLength: 41 }, "too short"],
     [{ weight: 120, length: 40 }, { tip: 20, butt: 20 }, "too short"],
-    [{ weight: 120, length: 40 }, { tip: 1, butt: 1, cutLength: 36 }, "leaves 38.000 inches"],
+    [{ weight: 120, length: 40 }, { tip: 1, butt: 1, cutLength: 36 }, "leaves 38 in;"],
     [{ weight: 120, length: 40 }, { tip: -1 }, "tip trim"],
     [{ weight: 120, length: 40, balance: 40 }, {}, "balance point"],
     [{ weight: 120, length: 40, balance: 19, taper: 1 }, {}, "both"],

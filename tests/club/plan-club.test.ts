@@ -79,6 +79,6 @@ describe("planClub(club, bare, target, bendLimit, tape)", () => {
 
   test("refuses a shaft that is too short for its cuts in the words of the cut", () => {
     const short = { ...bare, trims: { tip: 6, cutLength: 36 } };
-    expect(refusal(planClub(seven, short, target))).toMatch(/too short for 6 off the tip/);
+    expect(refusal(planClub(seven, short, target))).toMatch(/too short for 6 in off the tip/);
   });
 });

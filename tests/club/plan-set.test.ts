@@ -141,7 +141,7 @@ describe("planSet(request)", () => {
       }),
     );
     expect(warnings).toEqual([
-      expect.stringMatching(/^Club 1: 49 in is over the 48 in/),
+      expect.stringMatching(/^Club 1: 49 in is over 48 in,/),
       expect.stringMatching(/^Club 8: Tip trim 3 in passes/),
       expect.stringMatching(/^Club 8: The head is \d+\.\d g too heavy/),
       "Club 8: Bending loft by 4 degrees passes the maker's limit of 2.",

@@ -37,10 +37,10 @@ describe("resolveTrims(rawLength, trims)", () => {
     [40, { tip: -1 }, /^tip trim is -1/],
     [40, { butt: -1 }, /^butt trim is -1/],
     [40, { cutLength: 0 }, /^cut length is 0/],
-    [40, { tip: 1, butt: 2, cutLength: 36 }, /leaves 37\.000 inches/],
-    [40, { tip: 41 }, /is 40 inches, too short for 41 off the tip and 0 off the butt\.$/],
-    [40, { tip: 20, butt: 21 }, /too short for 20 off the tip and 21 off the butt\.$/],
-    [40, { tip: 2, cutLength: 39 }, /too short for 2 off the tip and 39 inches cut length\.$/],
+    [40, { tip: 1, butt: 2, cutLength: 36 }, /leaves 37 in;/],
+    [40, { tip: 41 }, /is 40 in, too short for 41 in off the tip and 0 in off the butt\.$/],
+    [40, { tip: 20, butt: 21 }, /too short for 20 in off the tip and 21 in off the butt\.$/],
+    [40, { tip: 2, cutLength: 39 }, /too short for 2 in off the tip and 39 in of cut length\.$/],
   ])("refuses %d inches with %j", (raw, trims, message) => {
     expect(refusal(resolveTrims(raw, trims))).toMatch(message);
   });

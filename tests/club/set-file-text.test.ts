@@ -62,6 +62,7 @@ describe("a set request as a set file", () => {
         shafts: { kind: "list", weights: USUAL.clubs.map((_, i) => 100 + i) },
       };
       expect(plain(answer(readSetFile(setFileText(request))))).toEqual(plain(request));
+      expect(plain(answer(readSetFile(setFileText(request, "in", ","))))).toEqual(plain(request));
     }
   });
 

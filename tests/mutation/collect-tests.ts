@@ -1,5 +1,3 @@
-import { TOO_SLOW } from "./too-slow.ts";
-
 export { expect } from "vitest";
 
 /** A test as it stands in its file, with the titles around it. */
@@ -7,7 +5,8 @@ export type CollectedTest = Readonly<{ id: string; run: () => unknown }>;
 
 /**
  * Takes the place of vitest while mutants are tried: gathers the tests of the files it is imported by, so that a mutant
- * costs the tests that reach it and nothing more. Knows what these tests use: `describe`, `it`, `test` and their `each`.
+ * costs the tests that reach it and nothing more. Knows what these tests use: `describe`, `it`, `test`, their `each`
+ * and `skipIf`.
  */
 export const collected: CollectedTest[] = [];
 
@@ -24,7 +23,6 @@ type Body<Case extends unknown[]> = (...one: Case) => unknown;
 
 function add(title: string, ...rest: [Body<[]>, number?] | [object, Body<[]>]): void {
   const run = rest.find((one) => typeof one === "function") as Body<[]>;
-  if (TOO_SLOW.some((part) => title.includes(part))) return;
   const id = [...titles, title].join(" > ");
   const before = collected.filter((one) => one.id.replace(/ \(\d+\)$/, "") === id).length;
   collected.push({ id: before === 0 ? id : `${id} (${before + 1})`, run });
@@ -44,6 +42,9 @@ const eachOf =
       one(`${title} [${i}]`, () => body(...(Array.isArray(row) ? row : [row])));
     });
 
+/** Cases that say `skipIf(QUICK)` take seconds each, so they sit out here too. */
+const nothing = Object.assign(() => {}, { each: () => () => {} });
+
 export const describe = Object.assign(group, { each: eachOf(group) });
-export const test = Object.assign(add, { each: eachOf(add) });
+export const test = Object.assign(add, { each: eachOf(add), skipIf: () => nothing });
 export const it = test;

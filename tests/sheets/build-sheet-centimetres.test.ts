@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cellName } from "../../src/sheets/a1.ts";
+import { benchJob } from "../../src/sheets/bench-job.ts";
 import { benchLengths } from "../../src/sheets/bench-lengths.ts";
 import { benchWorkbook } from "../../src/sheets/bench-workbook.ts";
 import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
@@ -77,4 +78,54 @@ it("turns no word of a sentence that is not a length", () => {
     "12 in the set, 5 in all, 8.10 in-oz, 3 inside",
   );
   expect(words("2 in off, 0.5 in.")).toBe("5.08 cm off, 1.27 cm.");
+  expect(words("inch-ounces about 14 inches, grams, inches")).toBe(
+    "inch-ounces about 14 inches, grams, centimetres",
+  );
+});
+
+describe("what is said of a set", () => {
+  it("refuses a set in the unit and with the mark that it was written in", () => {
+    const refusal = (set: string, units: "us" | "metric", decimalMark = ".") =>
+      benchJob({ ...demoSession(), units, decimalMark }, "105 g mid-launch", set) as { message: string };
+    const short = (lengths: string, raw: string, club: string) =>
+      `grip; 50\nshafts; 105; 3; 7\n${lengths}\nclub; length; raw length; swingweight\n7; ${club}; ${raw}; D2`;
+    expect(refusal(short("lengths; cm", "90", "96"), "us").message).toContain(
+      "The raw shaft is 90 cm, too short",
+    );
+    expect(refusal(short("lengths; cm", "90,5", "96"), "metric", ",").message).toContain("is 90,5 cm, too");
+    expect(refusal(short("lengths; in", "35.5", "38"), "metric", ",").message).toContain("is 35,5 in, too");
+    expect(refusal(short("lengths; cm", "-90", "96"), "us").message).toContain(
+      "shaft length is -90 cm; it should be centimetres, more than 0 cm",
+    );
+  });
+
+  it("warns of a club over the Rules in the unit shown", () => {
+    const set = SET_TEXT.replace("5; 38; 26", "5; 48.5; 26").replace("5; 41; 0.5", "5; 55; 0.5");
+    const session = { ...demoSession(), units: "metric" as const };
+    const said = texts(
+      answer(benchWorkbook(session, "105 g mid-launch", set, NOTHING_TAKEN, "now")).sheets[0]!,
+    );
+    // By hand: 48.5 x 2.54 = 123.19 and 48 x 2.54 = 121.92.
+    expect(said.join(" ")).toContain(
+      "123.19 cm is over 121.92 cm, the most that a club other than a putter may have",
+    );
+  });
+});
+
+it("says in which unit the set carries, and how a swingweight is typed", () => {
+  const text = SET_TEXT.replace("raw length; bore", "raw length; bore; carry").replaceAll(
+    "; 0.5\n",
+    "; 0.5; 150\n",
+  );
+  const sheetOf = (units: "us" | "metric", decimalMark: string) => {
+    const session = { ...demoSession(), units, decimalMark };
+    return answer(benchWorkbook(session, "105 g mid-launch", text, NOTHING_TAKEN, "now")).sheets[0]!;
+  };
+  expect(texts(sheetOf("us", ".")).filter((cell) => /^Carry/.test(cell))).toEqual([
+    "Carry (yd)",
+    "Carry gap (yd)",
+  ]);
+  const metric = sheetOf("metric", ",");
+  expect(texts(metric).filter((cell) => /^Carry/.test(cell))).toEqual(["Carry (m)", "Carry gap (m)"]);
+  expect(metric.notes.map(({ text }) => text).join()).toContain("D2 or D2,3");
 });

@@ -143,7 +143,7 @@ describe("the Build sheet", () => {
     // Source: Equipment Rules of the R&A and the USGA, Part 2, Section 1c: 48 inches at most but for putters.
     findText(
       long,
-      "Club Driver: 48.5 in is over the 48 in a club other than a putter may have (Equipment Rules, Part 2, Section 1c).",
+      "Club Driver: 48.5 in is over 48 in, the most that a club other than a putter may have (Equipment Rules, Part 2, Section 1c).",
     );
   });
 
@@ -278,7 +278,7 @@ describe("what no bench can build is said in one sentence", () => {
   it("a raw shaft too short for its cuts", () => {
     const set =
       "target; swingweight; D2\nshafts; 105\ngrip; 50\nclub; length; raw length; tip trim\n7; 37; 37; 1\n";
-    expect(refused(CHOSEN, set)).toContain("Club 7: The raw shaft is 37 inches, too short for 1 off the tip");
+    expect(refused(CHOSEN, set)).toContain("Club 7: The raw shaft is 37 in, too short for 1 in off the tip");
   });
 
   it("a set file that is none", () => {

@@ -25,6 +25,11 @@ describe("proposeOutliers(table, keys)", () => {
     expect(proposal!.message).toContain("Row 6 (A): carry 120.0 yd lies far below");
   });
 
+  it("speaks in the units that are shown", () => {
+    // By hand: 120 x 0.9144 = 109.728.
+    expect(proposeOutliers(shots, ["carry"], "metric")[0]!.message).toContain("carry 109.7 m lies far below");
+  });
+
   it("looks at the metrics asked for, and changes nothing", () => {
     expect(proposeOutliers(shots, ["spin"])).toEqual([]);
     expect(shots.keep.every((keep) => keep)).toBe(true);

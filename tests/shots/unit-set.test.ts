@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { showing } from "../../src/sheets/display-session.ts";
 import { METRICS, metricOf } from "../../src/shots/metrics.ts";
+import { showing } from "../../src/shots/showing.ts";
 import { displayUnit, UNIT_SETS } from "../../src/shots/unit-set.ts";
 
 test("each set of units shows speeds and carries in its own units", () => {

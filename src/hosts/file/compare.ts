@@ -6,6 +6,7 @@ import { filledSession } from "../../fitting/filled-session.ts";
 import { type Session, type SessionFacts, sessionOf } from "../../fitting/session.ts";
 import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
+import { benchWords } from "../../sheets/bench-words.ts";
 import { sessionWorkbook } from "../../sheets/session-workbook.ts";
 import { readShots } from "../../shots/read-shots.ts";
 import { textOfBytes } from "../../shots/text-of-bytes.ts";
@@ -31,7 +32,7 @@ async function main(words: readonly string[]): Promise<number> {
   if (isProblem(session)) return refuse(session.message);
   const job = await readJob(line, session);
   if (isProblem(job)) return refuse(job.message);
-  for (const warning of job?.warnings ?? []) console.error(`Build: ${warning}`);
+  for (const warning of job?.warnings ?? []) console.error(`Build: ${benchWords(job!)(warning)}`);
   if (line.out !== null) {
     const refused = await writeWorkbook(session, job, line.out);
     if (refused) return refuse(refused);

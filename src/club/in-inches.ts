@@ -1,0 +1,9 @@
+/**
+ * A length for a sentence, to a thousandth of an inch. Sentences of this folder write each length so, and those who
+ * show them in centimetres find it by that.
+ *
+ * @example inInches(38.50000001) // "38.5 in"
+ */
+export function inInches(length: number): string {
+  return `${Number(length.toFixed(3))} in`;
+}
