@@ -9,12 +9,14 @@ interface FiguresTableProps {
   readonly session: Pick<Session, "units" | "computed"> & {
     readonly table: Pick<Session["table"], "size" | "values">;
   };
+  /** What the table is called to those who hear it, where there are two. */
+  readonly name?: string;
   readonly comparison: Comparison;
   readonly figures: Figures;
 }
 
 /** Each metric's mean and spread, builds side by side; wide tables scroll in their own frame. */
-export function FiguresTable({ session, comparison, figures }: FiguresTableProps) {
+export function FiguresTable({ session, comparison, figures, name = "Figures by build" }: FiguresTableProps) {
   const metrics = orderedMetrics(session.table.values.keys());
   return (
     <>
@@ -23,7 +25,7 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
         deviation: about two shots in three lie within it).
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
-      <section class="wide" tabIndex={0} aria-label="Figures by build">
+      <section class="wide" tabIndex={0} aria-label={name}>
         <table class="figures">
           <thead>
             <tr>

@@ -57,6 +57,7 @@ export function LongFindings({
         <p key={sentence}>{local(sentence)}</p>
       ))}
       <analysis.FiguresTable
+        name="Figures of the long table by build"
         session={{
           units: kept.units,
           table: { size: answer.shots, values: new Map(answer.metrics.map((key) => [key, NO_SHOTS])) },

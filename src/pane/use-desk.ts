@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useLayoutEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { isProblem, type Problem } from "../outcome/problem.ts";
 import { demoDraft } from "./demo-draft.ts";
@@ -54,7 +54,8 @@ export function useDesk(host: Host, demo: boolean) {
       here = false;
     };
   }, [fetchKept]);
-  useEffect(() => {
+  // Before the screen is painted: the page may go right after the change, and then it must be known.
+  useLayoutEffect(() => {
     if (ready && !unread) keeping.changed(desk.kept);
   }, [keeping, ready, unread, desk.kept]);
   useEffect(() => {

@@ -39,6 +39,7 @@ export async function walkByKeyboard(page: Page, pane: string): Promise<void> {
 
 /** Presses Tab until the first element that a selector finds has the keyboard. */
 async function goTo(page: Page, selector: string): Promise<void> {
+  await page.locator(selector).first().waitFor();
   for (let stops = 0; stops < MOST_STOPS; stops++) {
     const there = await page.evaluate(
       (one) => document.querySelector(one) === document.activeElement,

@@ -15,6 +15,8 @@ export interface PaneTest {
   readonly recallRefuses?: string;
   /** What the host says when it is asked for its tables; told once. */
   readonly tablesRefuse?: string;
+  /** Whether the host can follow a table. */
+  readonly follows?: boolean;
   host?: ReturnType<typeof memoryHost>;
 }
 
@@ -30,6 +32,7 @@ const {
   keepRefuses,
   recallRefuses,
   tablesRefuse,
+  follows,
 } = globalThis.paneTest ?? {};
 const memory = memoryHost();
 for (const [key, text] of Object.entries(kept)) memory.texts.set(key, text);
@@ -42,6 +45,7 @@ mountPane(
   document.querySelector<HTMLElement>("#pane")!,
   {
     ...memory,
+    ...(follows ? { follow: async () => async () => {} } : {}),
     keep: async (key, text) =>
       keepRefuses ? { kind: "unavailable", message: keepRefuses } : memory.keep(key, text),
     recall: async (key) =>
