@@ -15,7 +15,8 @@ export function KeepNotice({ unread, unkept, tryAgain, putAside }: KeepNoticePro
     return (
       <div id="unread" class="notice">
         <p role="alert" class="problem">
-          {unread.message} It stays as it is, and until this is settled nothing that you do here is kept.
+          {unread.message} Nothing there is changed, and until this is settled nothing that you do here is
+          kept.
         </p>
         <div class="buttons">
           <button type="button" onClick={() => void tryAgain()}>
@@ -23,7 +24,7 @@ export function KeepNotice({ unread, unkept, tryAgain, putAside }: KeepNoticePro
           </button>
           {unread.kind === "invalid" && (
             <button type="button" id="put-aside" onClick={() => void putAside()}>
-              Put it aside and begin anew
+              Put them aside and begin anew
             </button>
           )}
         </div>

@@ -33,6 +33,7 @@ const RULES = `
 .bench p{margin:0 0 8px}
 .bench .head{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
 .bench .notice{padding:0 12px 12px}
+.bench .follow{padding:12px;border-bottom:1px solid var(--line)}
 .bench .parts{flex:1}
 .bench caption{text-align:left;padding-bottom:4px;font-size:var(--small);color:var(--quiet)}
 .bench .loading{padding:16px;color:var(--quiet)}

@@ -21,7 +21,7 @@ const [served, browser] = await Promise.all([servePage(), openBrowser()]);
 for (const width of [320, 480]) {
   for (const look of ["light", "dark", "contrast"]) {
     if (!`${width}-${look}`.includes(only)) continue;
-    const asked: PaneLook = { width, height: 6000, dark: look === "dark", forced: look === "contrast" };
+    const asked: PaneLook = { width, height: 12_000, dark: look === "dark", forced: look === "contrast" };
     const name = (part: string) => `${folder}/pane-${part}-${width}-${look}.png`;
     await takeParts(asked, name);
     await takeWriting(asked, name);
@@ -50,6 +50,8 @@ async function takeParts(look: PaneLook, name: Name): Promise<void> {
   for (const fold of await page.locator(".card summary").all()) await fold.click();
   for (const part of ["bring", "reading", "builds", "shots", "findings", "bench", "ledger"])
     await page.locator(`#${part}`).screenshot({ path: name(part) });
+  const groups = page.locator("figure", { has: page.locator("[aria-labelledby^=groups]") });
+  await groups.screenshot({ path: name("groups") });
   await page
     .locator("#set-text")
     .fill("target; swingweight; D2\ngrip; 50\nclub; length; shaft\n7i; long; 105");
@@ -64,9 +66,9 @@ async function takeWriting(look: PaneLook, name: Name): Promise<void> {
     await page.locator(".make").screenshot({ path: name(state) });
     await page.close();
   };
-  const working = await openPane(browser, look, { demo: true, slow: 20_000 });
+  const working = await openPane(browser, look, { demo: true, slow: 6000 });
   await working.locator("#make-sheets").click();
-  await working.locator("progress").waitFor();
+  await expectHalf(working);
   await bar(working, "writing");
   const done = await openPane(browser, look, { demo: true });
   await done.locator("#make-sheets").click();
@@ -76,6 +78,12 @@ async function takeWriting(look: PaneLook, name: Name): Promise<void> {
   await refused.locator("#make-sheets").click();
   await refused.locator(".make .problem").waitFor();
   await bar(refused, "refused");
+}
+
+/** Waits until half of the writing is done, for an empty bar shows nothing. */
+async function expectHalf(page: Page): Promise<void> {
+  await page.locator("progress").waitFor();
+  await page.waitForFunction(() => document.querySelector("progress")!.value >= 0.5);
 }
 
 /** The head with two sessions, sessions that cannot be read, and a table that is followed. */
@@ -99,7 +107,7 @@ async function takeRest(look: PaneLook, name: Name): Promise<void> {
 /** A long table once it has been read: in the page, for it takes a worker. */
 async function takeLong({ width, dark, forced }: PaneLook, name: Name): Promise<void> {
   const { page } = await openWorkbench(browser, served.address);
-  await page.setViewportSize({ width: width!, height: 6000 });
+  await page.setViewportSize({ width: width!, height: 12_000 });
   await page.emulateMedia({
     colorScheme: dark ? "dark" : "light",
     forcedColors: forced ? "active" : "none",
