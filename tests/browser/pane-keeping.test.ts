@@ -225,6 +225,24 @@ describe("the keyboard's place", { timeout: PATIENCE }, () => {
     await page.close();
   });
 
+  test("goes to what a button was about that is no longer there", async () => {
+    const page = await openPane(browser);
+    await box(page).fill(DEMO_TEXT);
+    await openAll(page);
+    await page.locator("#set-text").waitFor();
+    await page.locator("#set-text").fill("grip; 50");
+    await page.locator("#usual-set").press("Enter");
+    expect(await focused(page)).toBe("set-text");
+    const limit = page.locator("#windows input").first();
+    const usual = await limit.inputValue();
+    await limit.fill("14.5");
+    await limit.press("Tab");
+    await page.locator("#usual-windows").press("Enter");
+    await expect.poll(() => limit.inputValue()).toBe(usual);
+    expect(await limit.evaluate((one) => one === document.activeElement)).toBe(true);
+    await page.close();
+  });
+
   test("comes back to the button that wrote when the one that stops goes", async () => {
     const page = await openPane(browser, {}, { slow: 20_000 });
     await box(page).fill(DEMO_TEXT);

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test } from "vitest";
+import { beforeEach, describe, expect, test, vi } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { rememberMapping } from "../../src/hosts/remember-mapping.ts";
 import { nothingKept, openDraft } from "../../src/pane/draft.ts";
@@ -104,6 +104,34 @@ describe("filling a bench sheet", { timeout: 60_000 }, () => {
     await commands().fillBenchSheet();
     expect(said.at(-1)).toMatch(/^There are no shots yet/);
     expect(memory.written).toEqual([]);
+  });
+});
+
+describe("a button that is at work", { timeout: 60_000 }, () => {
+  test("says how far the sheets are, and does nothing a second time while it writes", async () => {
+    let finish = () => {};
+    const waiting = new Promise<void>((resolve) => {
+      finish = resolve;
+    });
+    const { write } = memory;
+    memory.write = async (plan, run) => {
+      for (const share of [0.1, 0.3, 0.35, 0.6, 1]) run?.progress?.(share);
+      await waiting;
+      return write(plan, run);
+    };
+    const { compareSelection, fillBenchSheet } = commands();
+    const first = compareSelection();
+    await vi.waitFor(() => expect(said.at(-1)).toMatch(/50 %$/));
+    expect(said.filter((sentence) => / %$/.test(sentence))).toEqual([
+      "Writing the sheets… 25 %",
+      "Writing the sheets… 50 %",
+    ]);
+    await fillBenchSheet();
+    expect(said.at(-1)).toBe("Still at work on what was asked before.");
+    finish();
+    await first;
+    expect(writtenNames()).toHaveLength(1);
+    expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
 });
 
