@@ -9,7 +9,7 @@ import type {
   WorkbookPlan,
 } from "../src/sheets/plan.ts";
 import { spillsOf } from "../src/sheets/spills.ts";
-import { CONDITION_STYLES, STYLES } from "../src/sheets/styles.ts";
+import { CONDITION_STYLES, INK, RULE, STYLES } from "../src/sheets/styles.ts";
 import type {
   AxisContents,
   CellContents,
@@ -46,6 +46,7 @@ function sheetContents(sheet: SheetPlan): SheetContents {
       ),
     ),
     merges: sheet.merges.map((area) => areaName(area)).sort(),
+    gridlines: sheet.tables.length > 0,
     frozen: sheet.frozen ?? null,
     tables: sheet.tables.map(({ name, area }) => ({
       name,
@@ -133,6 +134,16 @@ function chartOf(chart: ChartPlan): ChartContents {
     x: axisOf(x),
     y: axisOf(y),
     legend,
+    look: {
+      background: "#ffffff",
+      border: RULE,
+      titleSize: 13,
+      titleColor: INK,
+      axisTitleSizes: [x, y].filter(({ title }) => title !== "").map(() => 10),
+      labelColors: [INK, INK],
+      gridline: "#ddd9cc",
+      gridlineWeight: 0.5,
+    },
     series: series.map((one) => seriesOf(one, kind)),
   };
 }

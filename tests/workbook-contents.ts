@@ -24,6 +24,7 @@ export interface SheetContents {
   readonly heights: Readonly<Record<string, number>>;
   /** Sorted. */
   readonly merges: readonly string[];
+  readonly gridlines: boolean;
   readonly frozen: { readonly rows: number; readonly columns: number } | null;
   readonly tables: readonly TableContents[];
   readonly validations: readonly ValidationContents[];
@@ -89,7 +90,21 @@ export interface ChartContents {
   readonly x: AxisContents;
   readonly y: AxisContents;
   readonly legend: boolean;
+  readonly look: ChartLook;
   readonly series: readonly SeriesContents[];
+}
+
+/** Colours `#rrggbb`, sizes in points; of the two axes together, for they look alike. */
+export interface ChartLook {
+  readonly background: string;
+  readonly border: string;
+  readonly titleSize: number;
+  readonly titleColor: string;
+  /** Of each axis that has a title. */
+  readonly axisTitleSizes: readonly number[];
+  readonly labelColors: readonly string[];
+  readonly gridline: string;
+  readonly gridlineWeight: number;
 }
 
 export interface AxisContents {

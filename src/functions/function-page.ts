@@ -52,7 +52,7 @@ ${functions.map((spec) => section(spec, told.get(spec.id))).join("\n")}
 
 const INTRODUCTION = [
   "Weights are in grams, lengths in inches and angles in degrees unless an argument says otherwise. Any argument also takes a range; the answer then spills over as many cells as it needs.",
-  "A blank cell in a list is left out. Where something cannot be worked out the cell shows #VALUE! or #N/A, and the sentence beside it says which argument it is and what would do.",
+  "A blank cell in a list is left out. What cannot be 0, such as a weight, a length, a speed, a carry or a spin, takes a 0 for a blank, since some spreadsheets hand blank cells over as 0. Where something cannot be worked out the cell shows #VALUE! or #N/A, and the sentence beside it says which argument it is and what would do.",
   "In a workbook that is opened where the add-in is not installed, a cell with one of these functions keeps its last value until it is calculated again and then shows #NAME?. The sheets that the pane makes use the spreadsheet's own functions only and go on calculating.",
 ];
 

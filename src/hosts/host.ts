@@ -27,8 +27,8 @@ export interface Host {
     sought?: RowsSought,
   ): Promise<Outcome<TableCells | null>>;
   /**
-   * Tells a table's text anew, or that of the sheet in front, whenever something in it changes, until what it answers
-   * is called; a problem is the last thing told. Not every host can.
+   * Tells a table's text, or that of the sheet in front, once it listens and whenever something in it changes, until
+   * what it answers is called; a problem is the last thing told. Not every host can.
    */
   readonly follow?: (name: string | undefined, told: Told) => Promise<Outcome<StopFollowing>>;
   /** Changes tables and adds the sheets of a plan, where there is one: all of it, or the workbook is as it was. */

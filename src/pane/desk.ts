@@ -46,7 +46,7 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
 function markOf(change: Change): string {
   switch (change.does) {
     case "text":
-      if (change.ticks) return "followed";
+      // Rows that came in from a table are a step each: undone together, all of a session's would go.
       return change.typed ? "text" : "";
     case "bench":
     case "plan":

@@ -53,6 +53,8 @@ export function Pane({ host, demo }: PaneProps) {
   const reader = useFetched(fetchLongTable, long !== null);
   const maker = useMaking(host);
   const [source, follow] = useState<Source | null>(null);
+  // Following ends with its session: back on the desk later, it would have missed what the table did meanwhile.
+  useEffect(() => follow(null), [draft.id]);
   const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
   useEffect(() => (ready ? whenIdle(() => void fetchTheRest()) : undefined), [ready]);

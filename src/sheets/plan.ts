@@ -15,7 +15,7 @@ export type CellValue = string | number | boolean | null | FormulaCell;
 
 /**
  * A native formula, in English, comma-separated, without the leading "=". It names only functions that a
- * spreadsheet of 2010 knows. `value` is the answer when the plan was made, for readers that do not calculate.
+ * spreadsheet of 2007 knows. `value` is the answer when the plan was made, for readers that do not calculate.
  */
 export interface FormulaCell {
   readonly formula: string;

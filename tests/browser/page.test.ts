@@ -178,6 +178,50 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     for (const text of told) expect(text).toMatch(/^Keep\tBuild\tCarry[\s\S]*\t249\.5\t/);
   });
 
+  it("goes on following a table that is renamed, and tells as the last thing that it is gone", async () => {
+    const told = await open.page.evaluate(async () => {
+      const { workbook, host } = globalThis.workbench;
+      const heard: unknown[] = [];
+      const pause = () => new Promise((resolve) => setTimeout(resolve, 600));
+      const front = workbook.getActiveSheet();
+      const sheet = workbook.create("Followed", 20, 5);
+      sheet.getRange("A1:B2").setValues([
+        ["Build", "Carry"],
+        ["A", 150],
+      ]);
+      await sheet.addTable("Monday", sheet.getRange("A1:B2").getRange(), "followed", { showHeader: true });
+      const stop = await host.follow!("Monday", (text) => heard.push(text));
+      await pause();
+      heard.push(await sheet.setTableName("followed", "Tuesday"));
+      sheet.getRange("B2").setValue(151);
+      await pause();
+      await sheet.removeTable("followed");
+      await pause();
+      sheet.getRange("B2").setValue(152);
+      await pause();
+      if (typeof stop === "function") await stop();
+      workbook.deleteSheet(sheet);
+      workbook.setActiveSheet(front);
+      return heard;
+    });
+    const text = "Build\tCarry\nA\t150";
+    expect(told).toEqual([
+      text,
+      true,
+      text.replace("150", "151"),
+      { kind: "unavailable", message: 'There is no table "Monday" any more; choose another.' },
+    ]);
+  });
+
+  it("shows the grid on sheets that hold a table, and on no other that was made", async () => {
+    const shown = await open.page.evaluate(() =>
+      globalThis.workbench.workbook
+        .getSheets()
+        .map((sheet) => [sheet.getSheetName(), !sheet.hasHiddenGridLines()]),
+    );
+    expect(Object.fromEntries(shown)).toMatchObject({ "Player's comparison": false, "Shots & more": true });
+  });
+
   it("saves a file that holds what the grid holds, charts as charts", async () => {
     const { name, bytes } = await savedFile(open.page);
     expect(name).toBe("bay-and-bench.xlsx");

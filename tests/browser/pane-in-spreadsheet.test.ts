@@ -6,6 +6,7 @@ import { FUNCTIONS } from "../../src/functions/catalogue.ts";
 import { argumentsOf } from "../../src/functions/define-function.ts";
 import { DEVELOPMENT_ADDRESS } from "../../src/hosts/excel/manifest-for.ts";
 import { expectAnswer } from "../functions/expect-answer.ts";
+import { manifestFaults } from "../manifest/manifest-faults.ts";
 import { newService, type Service } from "../office-host/service.ts";
 import { axeFaults } from "./axe-faults.ts";
 import { type BuiltFile, buildAddin, builtFiles } from "./build-addin.ts";
@@ -30,7 +31,7 @@ afterAll(async () => {
 });
 
 const open = (service: Service, look: SpreadsheetLook = {}) =>
-  openPaneInSpreadsheet(browser, service, files, look);
+  openPaneInSpreadsheet(browser, service, files, undefined, look);
 const sheetNames = (service: Service) => service.workbook.sheets.map(({ bag }) => bag.Name);
 
 describe("the built add-in in the spreadsheet, under its own strict policy", { timeout: PATIENCE }, () => {
@@ -136,6 +137,45 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     expect(await ticks.count()).toBe(5);
     expect(complaints).toEqual([]);
     expect(strange).toEqual([]);
+  });
+
+  test("names lines that both changed, has the table's when told to, and ends with another session or text", async () => {
+    const service = newService();
+    const { page, complaints } = await open(service);
+    const rows: (string | number)[][] = [
+      ["'Build", "'Carry (yd)"],
+      ["'A", 150],
+      ["'B", 161],
+    ];
+    await fillTable(page, rows);
+    await takeTable(page, { follow: true });
+    const text = page.locator("#shots-text");
+    const following = page.locator(".follow");
+    await expect.poll(() => following.textContent()).toContain("Following “Fittings”");
+    await text.fill("Build\tCarry (yd)\nA\t150\nB\t163");
+    await fillTable(page, [rows[0]!, rows[1]!, ["'B", 162], ["'A", 151]]);
+    await expect
+      .poll(() => page.locator("#kept-lines").textContent())
+      .toBe("1 line was changed here and in the table; yours stay: row 3 (the table now has B 162).");
+    expect(await text.inputValue()).toBe("Build\tCarry (yd)\nA\t150\nB\t163\nA\t151");
+    await page.locator("#take-theirs").click();
+    await expect.poll(() => text.inputValue()).toBe("Build\tCarry (yd)\nA\t150\nB\t162\nA\t151");
+    expect(await page.locator("#kept-lines").textContent()).toBe("");
+    await page.locator("#new-session").click();
+    await expect.poll(() => service.workbook.watched.size).toBe(0);
+    await page.locator("#session").selectOption({ index: 0 });
+    await expect.poll(() => text.inputValue()).toContain("162");
+    await page.waitForTimeout(200);
+    expect(await following.count()).toBe(0);
+    await takeTable(page, { follow: true });
+    await expect.poll(() => service.workbook.watched.size).toBe(1);
+    await page.locator("#start-over").click();
+    await expect.poll(() => following.textContent()).toContain("not hold “Fittings” any more");
+    expect(service.workbook.watched.size).toBe(0);
+    await fillTable(page, [...rows, ["'C", 170]]);
+    await page.waitForTimeout(300);
+    expect(await text.inputValue()).toBe("");
+    expect(complaints).toEqual([]);
   });
 
   test("compares the selection and fills a bench sheet from the ribbon", async () => {
@@ -269,6 +309,41 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     await press(page, "compareSelection");
     expect(await page.locator("#said").textContent()).toMatch(/^The selected cells are empty/);
   });
+});
+
+test("the add-in built for a shop's own address with a path runs from there, and asks for nothing elsewhere", {
+  timeout: PATIENCE,
+}, async () => {
+  const address = "https://clubs.example/fitting";
+  const own = await buildAddin(address);
+  try {
+    const built = await builtFiles(own);
+    const manifest = built.get("manifest.xml")!.body.toString();
+    expect(manifestFaults(manifest, address)).toEqual([]);
+    // Everything that the manifest names is there to be served.
+    const named = [...manifest.matchAll(/https:\/\/clubs\.example\/fitting\/([^"]+)"/g)].map(
+      ([, path]) => path!,
+    );
+    expect(named.length).toBeGreaterThan(10);
+    expect(named.filter((path) => !built.has(path))).toEqual([]);
+    const { functions } = JSON.parse(built.get("functions.json")!.body.toString());
+    for (const { helpUrl } of functions) {
+      expect(helpUrl.startsWith(`${address}/`), helpUrl).toBe(true);
+      expect(built.has(helpUrl.slice(address.length + 1).split("#")[0])).toBe(true);
+    }
+    const service = newService();
+    const { page, complaints, strange } = await openPaneInSpreadsheet(browser, service, built, address);
+    await page.locator("#shots-text").fill(DEMO_TEXT);
+    await page.locator("#make-sheets").click();
+    await expect.poll(() => sheetNames(service), { timeout: 20_000 }).toContain("Comparison");
+    const { call, answer } = FUNCTIONS[0]!.example;
+    const given = argumentsOf(FUNCTIONS[0]!).map((_, i) => gridOf(call[i]));
+    expectAnswer(await callInPage(page, FUNCTIONS[0]!.id, given), answer);
+    expect(complaints).toEqual([]);
+    expect(strange).toEqual([]);
+  } finally {
+    await rm(own, { recursive: true });
+  }
 });
 
 const gridOf = (given: unknown) =>

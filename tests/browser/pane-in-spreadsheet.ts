@@ -29,13 +29,14 @@ export interface SpreadsheetLook {
 }
 
 /**
- * Opens the pane as the spreadsheet does: the built files at the address of the manifest, with the true client
+ * Opens the pane as the spreadsheet does: the built files at the address that they are `served` from, with the true client
  * library in the page, whose requests the given service answers.
  */
 export async function openPaneInSpreadsheet(
   browser: Browser,
   service: Service,
   files: ReadonlyMap<string, BuiltFile>,
+  served = DEVELOPMENT_ADDRESS,
   look: SpreadsheetLook = {},
 ): Promise<SpreadsheetPane> {
   const context = await browser.newContext({
@@ -55,16 +56,14 @@ export async function openPaneInSpreadsheet(
   service.tell = (events) => void page.evaluate(`(${tellEvents})(${JSON.stringify(events)})`);
   await page.route("**/*", async (route) => {
     const address = route.request().url();
-    const own = address.startsWith(`${DEVELOPMENT_ADDRESS}/`)
-      ? files.get(address.slice(DEVELOPMENT_ADDRESS.length + 1))
-      : undefined;
+    const own = address.startsWith(`${served}/`) ? files.get(address.slice(served.length + 1)) : undefined;
     const file =
       address === LIBRARY ? { body: connectedLibrary(look.background), contentType: "text/javascript" } : own;
     if (!file) strange.push(address);
     else if (file.contentType === "text/javascript") scripts.push(address);
     await route.fulfill(file ?? { status: 404, body: "" });
   });
-  await page.goto(`${DEVELOPMENT_ADDRESS}/pane.html`);
+  await page.goto(`${served}/pane.html`);
   await page.waitForSelector("#shots-text", { timeout: 15_000 }).catch((error) => {
     throw new Error([...complaints, String(error)].join("\n"));
   });

@@ -96,6 +96,14 @@ describe("functions.json", () => {
     },
   );
 
+  it.each(FUNCTIONS.map(({ id }) => id))("says of %s which arguments take a 0 for a blank", (id) => {
+    const { parameters } = metadata.find((one) => one.id === id)!;
+    const spec = FUNCTIONS.find((one) => one.id === id)!;
+    argumentsOf(spec).forEach(({ zeroIsBlank }, i) => {
+      if (zeroIsBlank) expect(parameters[i]!.description).toMatch(/\b(?:a|and|or) 0\b/i);
+    });
+  });
+
   it("stands under the namespace that the manifest and the page give", () => {
     const manifest = readFileSync(join(TOP, "manifest.xml"), "utf8");
     expect(NAMESPACE).toBe("CLUB");

@@ -65,6 +65,7 @@ const RULES: readonly Rule[] = [
     named(all, "FunctionName")
       .filter(({ text }) => !(COMMAND_NAMES as readonly string[]).includes(text))
       .map(({ text }) => `No command is called ${text}.`),
+  places,
   icons,
   (all) => {
     const id = named(all, "Namespace")[0]?.attributes.resid;
@@ -92,6 +93,31 @@ function runtime(all: readonly Element[]): string[] {
     ...(pages.every(({ attributes }) => attributes.resid === page)
       ? []
       : ["A page is not that of the runtime."]),
+  ];
+}
+
+/** What a user finds: three buttons in a group of our own on a tab that is there, and one on the menu of cells. */
+function places(all: readonly Element[]): string[] {
+  const surface = (type: string) => flat(all.filter(({ attributes }) => attributes.type === type));
+  const does = (elements: readonly Element[]) =>
+    named(elements, "Action").map(
+      ({ attributes, children }) => named(children, "FunctionName")[0]?.text ?? attributes.type,
+    );
+  const ribbon = surface("PrimaryCommandSurface");
+  const groups = named(ribbon, "Group");
+  const menus = named(surface("ContextMenu"), "OfficeMenu");
+  const cells = menus.filter(({ attributes }) => attributes.id === "ContextMenuCell");
+  const lacking = (where: string, wanted: readonly string[], found: readonly (string | undefined)[]) =>
+    wanted.filter((each) => !found.includes(each)).map((each) => `${where} lacks ${each}.`);
+  return [
+    ...(named(ribbon, "OfficeTab").some(({ attributes }) => attributes.id === "TabHome")
+      ? []
+      : ["Nothing is on the Home tab."]),
+    ...(groups.length === 1 && !/^(?:Tab|Group)[A-Z]/.test(idOf(groups[0]!))
+      ? []
+      : ["The ribbon has no group of our own."]),
+    ...lacking("The ribbon", ["ShowTaskpane", "compareSelection", "fillBenchSheet"], does(flat(groups))),
+    ...lacking("The menu of cells", ["compareSelection"], does(flat(cells))),
   ];
 }
 

@@ -82,6 +82,32 @@ const WRONG: readonly (readonly [string, string | RegExp, string, string])[] = [
     "A page is not that of the runtime.",
   ],
   ["a command that is not there", ">compareSelection<", ">compareAll<", "No command is called compareAll."],
+  ["no group on the ribbon", /<Group [\s\S]*<\/Group>/, "", "The ribbon has no group of our own."],
+  ["another tab", 'OfficeTab id="TabHome"', 'OfficeTab id="TabData"', "Nothing is on the Home tab."],
+  [
+    "no button that opens the pane",
+    /<Control xsi:type="Button" id="BayBench.Open">[\s\S]*?<\/Control>/,
+    "",
+    "The ribbon lacks ShowTaskpane.",
+  ],
+  [
+    "no button that compares",
+    /<Control xsi:type="Button" id="BayBench.Compare">[\s\S]*?<\/Control>/,
+    "",
+    "The ribbon lacks compareSelection.",
+  ],
+  [
+    "no button that fills a bench sheet",
+    /<Control xsi:type="Button" id="BayBench.Bench">[\s\S]*?<\/Control>/,
+    "",
+    "The ribbon lacks fillBenchSheet.",
+  ],
+  [
+    "nothing on the menu of cells",
+    /<ExtensionPoint xsi:type="ContextMenu">[\s\S]*?<\/ExtensionPoint>/,
+    "",
+    "The menu of cells lacks compareSelection.",
+  ],
   [
     "an icon without its middle size",
     '<bt:Image size="32" resid="Bench.32"/>',

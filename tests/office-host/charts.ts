@@ -1,6 +1,6 @@
 import { areaName, sheetAreaName } from "../../src/sheets/a1.ts";
 import { checked, parseCells, splitAddress } from "./addresses.ts";
-import { CHART, LEGEND, LEGEND_ENTRY, SERIES } from "./chart-shapes.ts";
+import { CHART, LEGEND, LEGEND_ENTRY, SERIES, seriesName } from "./chart-shapes.ts";
 import { collection } from "./collection.ts";
 import type { RangeObject } from "./range.ts";
 import { invalidArgument, itemAlreadyExists } from "./service-error.ts";
@@ -92,8 +92,10 @@ function seriesOf(held: HeldChart): WireObject {
     () => held.series.map((one) => oneSeries(held, one)),
     undefined,
     {
-      Add: (name?: string) =>
-        oneSeries(held, addSeries(held, { X: null, Y: null, ...(name && { Name: name }) })),
+      Add: (name?: string) => {
+        if (name && !seriesName(name)) throw invalidArgument(`series name ${name}`);
+        return oneSeries(held, addSeries(held, { X: null, Y: null, ...(name && { Name: name }) }));
+      },
     },
   );
 }

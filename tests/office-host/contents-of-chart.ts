@@ -14,9 +14,23 @@ export function contentsOfChart({ bag, series, entries }: HeldChart): ChartConte
     x: axis(bag, "Axes/CategoryAxis"),
     y: axis(bag, "Axes/ValueAxis"),
     legend: bag["Legend/Visible"] === true,
+    look: {
+      background: String(bag["Format/Fill/Color"]),
+      border: String(bag["Format/Border/Color"]),
+      titleSize: Number(bag["Title/Format/Font/Size"]),
+      titleColor: String(bag["Title/Format/Font/Color"]),
+      axisTitleSizes: AXES.flatMap((at) =>
+        axis(bag, at).title === "" ? [] : [Number(bag[`${at}/Title/Format/Font/Size`])],
+      ),
+      labelColors: AXES.map((at) => String(bag[`${at}/Format/Font/Color`])),
+      gridline: String(bag["Axes/ValueAxis/MajorGridlines/Format/Line/Color"]),
+      gridlineWeight: Number(bag["Axes/ValueAxis/MajorGridlines/Format/Line/Weight"]),
+    },
     series: series.map(({ bag: held }, i) => contentsOfSeries(held, bars, entries[i]?.Visible === true)),
   };
 }
+
+const AXES = ["Axes/CategoryAxis", "Axes/ValueAxis"];
 
 function axis(bag: Bag, at: string): AxisContents {
   return {
@@ -32,7 +46,8 @@ function contentsOfSeries(bag: Bag, bars: boolean, listed: boolean): SeriesConte
   const line = bag["Format/Line/LineStyle"];
   const marker = String(bag.MarkerStyle ?? "None").toLowerCase() as Marker;
   return {
-    name: String(bag.Name),
+    // A name that looks like a formula has a space before it here, and only here.
+    name: String(bag.Name).replace(/^ =/, "="),
     x: String(bag.X),
     y: String(bag.Y),
     color: String(bag["Format/Fill/Color"] ?? bag.MarkerBackgroundColor ?? bag["Format/Line/Color"]),

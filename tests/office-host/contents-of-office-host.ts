@@ -50,6 +50,7 @@ function contentsOfSheet(workbook: HeldWorkbook, sheet: HeldSheet): SheetContent
       (points) => points,
     ),
     merges: merges.map((area) => areaName(area)).sort(),
+    gridlines: bag.Gridlines !== false,
     frozen: frozen ?? null,
     tables: tables.map(({ area, bag: held }) => ({
       name: String(held.Name),

@@ -6,10 +6,23 @@ import { invalidArgument, ServiceError } from "./service-error.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
 const LONGEST_TEXT = 32_767;
+const LONGEST_FORMULA = 8_192;
 
-/** Enters values or formulas into an area: an array of its size, or one entry for all its cells. */
-export function enterCells(workbook: HeldWorkbook, sheet: HeldSheet, area: Area, given: unknown): void {
-  eachCell(area, given, (row, column, entry) => put(workbook, sheet, row, column, entry));
+/**
+ * Enters values or formulas into an area: an array of its size, or one entry for all its cells. `placed` gives a formula
+ * that is written otherwise as the cell holds it.
+ */
+export function enterCells(
+  workbook: HeldWorkbook,
+  sheet: HeldSheet,
+  area: Area,
+  given: unknown,
+  placed = (formula: string, _row: number, _column: number) => formula,
+): void {
+  eachCell(area, given, (row, column, entry) => {
+    const isFormula = typeof entry === "string" && entry.startsWith("=");
+    put(workbook, sheet, row, column, isFormula ? placed(entry, row, column) : entry);
+  });
   noteChange(workbook, sheet, area);
 }
 
@@ -38,6 +51,8 @@ function put(workbook: HeldWorkbook, sheet: HeldSheet, row: number, column: numb
   if (entered === undefined) return;
   if (entered === null) sheet.cells.delete(cellKey(row, column));
   else {
+    if ((entered.formula?.length ?? 0) > LONGEST_FORMULA)
+      throw invalidArgument(`formula too long at ${cellName(row, column)}`);
     if (entered.formula) checkFormula(workbook, entered.formula);
     if (typeof entered.value === "string" && entered.value.length > LONGEST_TEXT) {
       throw invalidArgument(`text too long at ${cellName(row, column)}`);

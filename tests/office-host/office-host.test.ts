@@ -56,6 +56,15 @@ describe("the service answers with", () => {
     },
   );
 
+  test("InvalidArgument for a formula of more than 8,192 letters", async () => {
+    const enter = (ones: number) =>
+      codeOf((sheets) => {
+        sheets.getItem("Sheet1").getRange("A1").formulas = [[`=1${"+1".repeat(ones)}`]];
+      });
+    expect(await enter(4_095)).toBe("none");
+    expect(await enter(4_096)).toBe("InvalidArgument");
+  });
+
   test("RequestPayloadSizeLimitExceeded for more than 5 MB at once", async () => {
     const code = await codeOf((sheets) => {
       sheets.getItem("Sheet1").getRange("A1:A200").values = Array.from({ length: 200 }, () => [
@@ -73,8 +82,13 @@ describe("the service answers with", () => {
     expect(code).toBe("ApiNotFound");
   });
 
-  test("an error for a marker size, colour or line style that there is not", async () => {
-    for (const wrong of [{ markerSize: 1 }, { markerBackgroundColor: "red-ish" }, { markerStyle: "Heart" }]) {
+  test("an error for a series' name, marker size or colour that there is not", async () => {
+    for (const wrong of [
+      { name: "=1+1" },
+      { markerSize: 1 },
+      { markerBackgroundColor: "red-ish" },
+      { markerStyle: "Heart" },
+    ]) {
       const code = await codeOf((sheets) => {
         const sheet = sheets.getItem("Sheet1");
         const chart = sheet.charts.add("XYScatter", sheet.getRange("A1:A3"), "Columns");

@@ -42,7 +42,7 @@ export const RANGE_FORMAT: Shape = {
 
 /** `Range.dataValidation` */
 export const VALIDATION: Shape = {
-  scalars: { Rule: any, Prompt: any, ErrorAlert: any, IgnoreBlanks: flag },
+  scalars: { Rule: any, Prompt: any, ErrorAlert: any },
 };
 
 /** `ConditionalFormat.custom` */

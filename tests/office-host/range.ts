@@ -7,9 +7,11 @@ import { eachCell, enterCells, noteChange, wrongSize } from "./enter-cells.ts";
 import { painted, paintStore } from "./painted.ts";
 import { RANGE_FORMAT, VALIDATION } from "./range-shapes.ts";
 import { around, surroundingRegion, usedArea } from "./regions.ts";
+import { formulaAt, relativeFormula } from "./relative-formula.ts";
 import { invalidArgument, itemNotFound } from "./service-error.ts";
 import { shaped } from "./shapes.ts";
 import { spilledValue, spillsOn } from "./spills.ts";
+import { watching } from "./watching.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
 import { cellKey, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
@@ -67,6 +69,16 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
       CellCount: readOnly(() => area.rows * area.columns),
       Values: { ...values, set: enter },
       Formulas: { ...formulas, set: enter },
+      FormulasR1C1: {
+        get: () =>
+          (formulas.get() as unknown[][]).map((cells, r) =>
+            cells.map((entry, c) => {
+              const { formula } = cell(area.row + r, area.column + c) ?? {};
+              return formula ? relativeFormula(formula, area.row + r, area.column + c) : entry;
+            }),
+          ),
+        set: (given) => enterCells(workbook, sheet, area, given, formulaAt),
+      },
       NumberFormat: {
         get: () => grid((row, column) => formatAt(sheet, row, column)),
         set: (given) => {
@@ -103,6 +115,7 @@ export function range(workbook: HeldWorkbook, sheet: HeldSheet, area: Area): Ran
         part({ rows: area.rows + rows, columns: area.columns + columns }),
       GetUsedRangeOrNullObject: () => usedRange(workbook, sheet, area),
       GetRow: (row: number) => part({ row: area.row + row, rows: 1 }),
+      // The library puts the pieces of a large array together with it.
       GetBoundingRect: (other: RangeObject) => range(workbook, sheet, around(area, other.area)),
       // The library asks this before it cuts a large array into writes of 1,500 cells.
       _ValidateArraySize: (rows: number, columns: number) => {
@@ -147,8 +160,7 @@ export function homeOf(workbook: HeldWorkbook, sheet: HeldSheet): WireObject {
     scalars: { Id: readOnly(() => sheet.id) },
     methods: {
       GetRange: () => range(workbook, sheet, whole),
-      _RegisterDataChangedEvent: () => void workbook.watched.add(sheet.id),
-      _UnregisterDataChangedEvent: () => void workbook.watched.delete(sheet.id),
+      ...watching(workbook, sheet),
     },
   };
 }

@@ -1,6 +1,6 @@
 import { cellName, sheetAreaName } from "../../src/sheets/a1.ts";
 import { collection } from "./collection.ts";
-import { type RangeObject, range, rangeAt, ranges } from "./range.ts";
+import { type RangeObject, rangeAt, ranges } from "./range.ts";
 import { invalidArgument, itemAlreadyExists, itemNotFound, ServiceError } from "./service-error.ts";
 import { isNameTaken, tables } from "./tables.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
@@ -29,13 +29,6 @@ export function root(workbook: HeldWorkbook, references: Map<string, WireObject>
     },
     methods: {
       _RemoveReference: (id: string) => void references.delete(id),
-      GetSelectedRange: () => {
-        const { sheet, areas } = selected();
-        if (areas.length > 1) {
-          throw new ServiceError("InvalidSelection", "The current selection is invalid for this operation.");
-        }
-        return range(workbook, sheet, areas[0]!);
-      },
       GetSelectedRanges: () => {
         const { sheet, areas } = selected();
         return {
@@ -171,7 +164,6 @@ function comments(workbook: HeldWorkbook): WireObject {
 function application(): WireObject {
   return {
     type: "Application",
-    scalars: { CalculationMode: { get: () => "Automatic", set: () => {} } },
     methods: { SuspendApiCalculationUntilNextSync: () => {}, SuspendScreenUpdatingUntilNextSync: () => {} },
   };
 }

@@ -7,7 +7,7 @@ import { readOnly, type WireObject } from "./wire-object.ts";
 import { cellKey, type HeldSheet, type HeldTable, type HeldWorkbook } from "./workbook.ts";
 
 const TABLE: Shape = {
-  scalars: { Style: text, ShowFilterButton: flag, ShowBandedRows: flag, ShowHeaders: flag, ShowTotals: flag },
+  scalars: { Style: text, ShowFilterButton: flag, ShowBandedRows: flag },
 };
 
 /** `Excel.TableCollection` of one sheet, or of the whole workbook. */
@@ -64,7 +64,6 @@ export const isNameTaken = (workbook: HeldWorkbook, name: string) =>
 
 function table(workbook: HeldWorkbook, sheet: HeldSheet, held: HeldTable): WireObject {
   const plain = shaped("Table", TABLE, bagStore(held.bag));
-  const body = () => ({ ...held.area, row: held.area.row + 1, rows: held.area.rows - 1 });
   return {
     ...plain,
     id: held.id,
@@ -83,7 +82,6 @@ function table(workbook: HeldWorkbook, sheet: HeldSheet, held: HeldTable): WireO
     children: { Worksheet: () => homeOf(workbook, sheet) },
     methods: {
       GetRange: () => range(workbook, sheet, held.area),
-      GetDataBodyRange: () => range(workbook, sheet, body()),
       GetHeaderRowRange: () => range(workbook, sheet, { ...held.area, rows: 1 }),
       // Of ExcelApi 1.13: the headings stay in their row, and the new area overlaps the old one.
       Resize: (given: RangeObject | string) => {

@@ -8,6 +8,7 @@ import { PAGE_LAYOUT } from "./range-shapes.ts";
 import { invalidArgument, itemAlreadyExists, ServiceError } from "./service-error.ts";
 import { bagStore, shaped } from "./shapes.ts";
 import { tables } from "./tables.ts";
+import { watching } from "./watching.ts";
 import { readOnly, type WireObject } from "./wire-object.ts";
 import { addSheet, type HeldSheet, type HeldWorkbook } from "./workbook.ts";
 
@@ -55,10 +56,12 @@ export function worksheet(workbook: HeldWorkbook, sheet: HeldSheet): WireObject 
           bag.Visibility = value;
         },
       },
-      ShowGridlines: {
-        get: () => bag.ShowGridlines ?? true,
+      // Read by one name and, so the client library, set by another.
+      ShowGridlines: readOnly(() => bag.Gridlines ?? true),
+      Gridlines: {
+        get: () => bag.Gridlines ?? true,
         set: (value) => {
-          bag.ShowGridlines = value;
+          bag.Gridlines = value;
         },
       },
     },
@@ -81,8 +84,7 @@ export function worksheet(workbook: HeldWorkbook, sheet: HeldSheet): WireObject 
         workbook.sheets.splice(workbook.sheets.indexOf(sheet), 1);
         if (workbook.active === sheet.id) workbook.active = visible()[0]!.id;
       },
-      _RegisterDataChangedEvent: () => void workbook.watched.add(sheet.id),
-      _UnregisterDataChangedEvent: () => void workbook.watched.delete(sheet.id),
+      ...watching(workbook, sheet),
       GetRange: (address?: string) =>
         address === undefined || address === null
           ? range(workbook, sheet, WHOLE)
@@ -118,9 +120,6 @@ function freezePanes(sheet: HeldSheet): WireObject {
       },
       FreezeColumns: (columns: number) => {
         sheet.frozen = { rows: 0, columns };
-      },
-      Unfreeze: () => {
-        sheet.frozen = undefined;
       },
     },
   };

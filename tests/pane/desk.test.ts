@@ -110,6 +110,12 @@ describe("the desk", () => {
     expect(openDraft(other.kept).bench.chosen).toBe("Green");
   });
 
+  test("undoes rows that came in from a followed table one by one, not all of them at once", () => {
+    const came = (lines: string): DeskAction => ({ does: "text", text: lines, ticks: {} });
+    const desk = deskAfter(text("Carry\n150"), came("Carry\n150\n151"), came("Carry\n150\n151\n152"));
+    expect(openDraft(reduceDesk(desk, { does: "undo" }).kept).text).toBe("Carry\n150\n151");
+  });
+
   test("starts over within the same session, and undo brings everything back", () => {
     const before = deskAfter(text("Carry\n150"), { does: "facts", facts: { player: "Ro" } });
     const { id: _, ...empty } = emptyDraft("");

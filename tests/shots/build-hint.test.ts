@@ -19,3 +19,30 @@ describe("buildHint(extras, size)", () => {
     expect(known.notes.join(" ")).not.toContain('"Wand" was not known');
   });
 });
+
+describe("the words of an unknown column", () => {
+  const cells = (words: number, each: number) =>
+    Array.from({ length: words * each }, (_, place) => `w${place % words}`);
+  const hint = (some: readonly string[]) => buildHint([{ header: "Wand", cells: some }], some.length);
+
+  it("must be two at least, twelve at most, and come twice each on average", () => {
+    expect(hint(cells(1, 4))).toBeNull();
+    expect(hint(cells(2, 2))).toContain("2 words");
+    expect(hint(cells(12, 2))).toContain("12 words");
+    expect(hint(cells(13, 2))).toBeNull();
+    expect(hint(["a", "b", "a"])).toBeNull();
+  });
+
+  it("must each hold a letter, whatever its case", () => {
+    expect(hint(["A", "7", "A", "7"])).toBeNull();
+    expect(hint(["Straße", "strasse", "Straße", "strasse"])).toContain("2 words");
+  });
+
+  it("are looked for in every such column", () => {
+    const extras = [
+      { header: "Id", cells: ["a", "b", "c", "d"] },
+      { header: "Wand", cells: ["A", "A", "B", "B"] },
+    ];
+    expect(buildHint(extras, 4)).toContain('"Wand"');
+  });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { findHeader, headerStrength, isUnitRow } from "../../src/shots/header-row.ts";
+import { bareUnit, findHeader, headerStrength, isUnitRow } from "../../src/shots/header-row.ts";
 
 const cut = (text: string) => text.split("\n").map((line) => line.split(","));
 
@@ -36,5 +36,54 @@ describe("isUnitRow(cells)", () => {
     expect(isUnitRow(["1", "mph", "yd"])).toBe(false);
     expect(isUnitRow(["a", "b", "yd"])).toBe(false);
     expect(isUnitRow(["", "-"])).toBe(false);
+  });
+});
+
+describe("what a header row is made of", () => {
+  it("is not read in a cell of more than 200 letters", () => {
+    expect(headerStrength([`Carry${" ".repeat(195)}`, "Spin"])).toBe(2);
+    expect(headerStrength([`Carry${" ".repeat(196)}`, "Spin"])).toBe(1);
+  });
+
+  it("is outweighed by as many cells that begin like a number, whatever stands before it", () => {
+    expect(headerStrength(["Carry", "Spin", "150"])).toBe(2);
+    for (const cell of ["150", " 150", "-1", "(3)", "+2", ".5"])
+      expect(headerStrength(["Carry", cell]), cell).toBe(0);
+  });
+
+  it("may be a single heading above a figure of any dress, up to five rows below", () => {
+    const cut = (cell: string, gap = 0) => [
+      ["Lust", "Offline"],
+      ...Array.from({ length: gap }, () => ["", ""]),
+      ["", cell],
+    ];
+    for (const cell of ["150", " 150 ", "-4,5", "(3)", "left 4", "right 4", "L4", "R 4", ".5"])
+      expect(findHeader(cut(cell)), cell).toBe(0);
+    for (const cell of ["abc 4", "x", "", "shot 4"]) expect(findHeader(cut(cell)), cell).toBe(-1);
+    expect(findHeader(cut("4", 4))).toBe(0);
+    expect(findHeader(cut("4", 5))).toBe(-1);
+  });
+
+  it("gives way to the next row only where that knows more", () => {
+    expect(
+      findHeader([
+        ["Carry", "Spin"],
+        ["Carry", "Spin"],
+        ["1", "2"],
+      ]),
+    ).toBe(0);
+    expect(findHeader([["Lust"], ["Carry", "Spin"], ["1", "2"]])).toBe(1);
+  });
+
+  it("is a unit without the brackets that stand around the whole of it", () => {
+    expect(["(m)", " [m] ", "{m}", "m", "(m", "a (m)", "(m) a"].map(bareUnit)).toEqual([
+      "m",
+      "m",
+      "m",
+      "m",
+      "(m",
+      "a (m)",
+      "(m) a",
+    ]);
   });
 });

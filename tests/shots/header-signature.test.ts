@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { headerSignature } from "../../src/shots/header-signature.ts";
+import { headerSignature, headingsOf } from "../../src/shots/header-signature.ts";
 
 describe("the signature of a table's headings", () => {
   test("is the same for other shots under the same headings, whatever case and gaps", () => {
@@ -32,5 +32,23 @@ describe("the signature of a table's headings", () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 300 }), (text) => typeof headerSignature(text) === "string"),
     );
+  });
+});
+
+describe("the headings of a table of a shop's own", () => {
+  test("are the first row of words only, of which there are two", () => {
+    expect(headingsOf("hello\n1\tWeite\nSchaft\tWeite\nA\t150")).toEqual(["Schaft", "Weite"]);
+    expect(headingsOf("\tSchaft\t \tWeite\nA\t150")).toEqual(["", "Schaft", " ", "Weite"]);
+    expect(headingsOf("Schaft\t2 Weite\nA\t150")).toEqual([]);
+  });
+
+  test("count before them where they are known", () => {
+    expect(headingsOf("Schaft und\tWand\nBuild\tCarry\nA\t150")).toEqual(["Build", "Carry"]);
+    expect(headingsOf("Build\tCarry\nA\t150")).toEqual(["Build", "Carry"]);
+  });
+
+  test("leave no gaps and no bars in the signature, nor blanks at its end, nor more than 2,000 letters", () => {
+    expect(headerSignature(" Build \tA|B\tCarry\t\t\nA\t1\t150")).toBe("build|a/b|carry");
+    expect(headerSignature(`Build\tCarry\t${"x".repeat(3000)}\nA\t150`)).toHaveLength(2000);
   });
 });

@@ -44,3 +44,15 @@ describe("plainNumber(cell, decimal)", () => {
     }
   });
 });
+
+describe("a plain number", () => {
+  it("may begin with a dash of print, and may have a nought for each side of its mark", () => {
+    expect(plainNumber("\u201312.3", POINT)).toBe(-12.3);
+    expect(plainNumber("-0.0", POINT)).toBe(0);
+    expect(Object.is(plainNumber("-0", POINT), 0)).toBe(true);
+    expect(plainNumber("123456789012345", POINT)).toBe(123456789012345);
+    expect(plainNumber("0.5", POINT)).toBe(0.5);
+    expect(plainNumber("1..5", POINT)).toBeNaN();
+    expect(plainNumber(".", POINT)).toBeNaN();
+  });
+});

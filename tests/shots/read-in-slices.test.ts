@@ -58,3 +58,22 @@ describe("reading in slices", () => {
     );
   });
 });
+
+describe("reading a short table in slices", () => {
+  test("answers what reading in one go answers, and tells shares that never go back", () => {
+    for (const text of ["", "  \n ", "Build,Carry\nA,150\n", 'Build;Carry\n"A\nB";150,5\n"', "hello"]) {
+      const { answer, shares } = run(readInSlices(text));
+      expect(answer).toEqual(readShots(text));
+      expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    }
+    const { shares } = run(readInSlices("Build,Carry\nA,150\n"));
+    expect([shares[0], shares.at(-1)]).toEqual([0.5, 1]);
+    expect(shares.every((share) => share >= 0 && share <= 1)).toBe(true);
+  });
+
+  test("takes the delimiter that is asked for", () => {
+    const text = "Build;Carry,Spin\nA;150,6000\n";
+    for (const delimiter of [";", ",", undefined])
+      expect(run(readInSlices(text, { delimiter })).answer).toEqual(readShots(text, { delimiter }));
+  });
+});

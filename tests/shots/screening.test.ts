@@ -42,3 +42,36 @@ describe("proposeOutliers(table, keys)", () => {
     expect(proposeOutliers(table(["A,,150,", "A,,151,", "A,,152,", "A,,20,"]))).toEqual([]);
   });
 });
+
+describe("what is proposed", () => {
+  it("comes shot by shot, whatever the order of the figures, with the side it lies on", () => {
+    const shots = table([
+      "A,,150,2500",
+      "A,,151,9000",
+      "A,,152,2490",
+      "A,,151.5,2505",
+      "A,,120,2500",
+      "A,,151,2501",
+    ]);
+    expect(proposeOutliers(shots).map(({ index, key }) => [index, key])).toEqual([
+      [1, "spin"],
+      [4, "carry"],
+    ]);
+    expect(proposeOutliers(shots).map(({ message }) => /far (\w+)/.exec(message)![1])).toEqual([
+      "above",
+      "below",
+    ]);
+  });
+
+  it("passes over blanks and over figures that the table does not have", () => {
+    const shots = table(["A,,150,", "A,,151,", "A,,,", "A,,152,", "A,,151.5,", "A,,20,2500"]);
+    expect(proposeOutliers(shots, ["total", "carry"]).map(({ index }) => index)).toEqual([4]);
+    expect(
+      proposeOutliers(table(["A,,150,1", "A,,151,1", "A,,,1", "A,,152,1", "A,,20,1"]), ["carry"]),
+    ).toEqual([]);
+  });
+
+  it("is nothing where a build's figures are all the same", () => {
+    expect(proposeOutliers(table(["A,,150,1", "A,,150,1", "A,,150,1", "A,,150,1", "A,,150,1"]))).toEqual([]);
+  });
+});

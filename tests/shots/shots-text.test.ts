@@ -50,3 +50,13 @@ test("every metric, shots left out and names with tabs come back too", () => {
     keep: [true, false],
   });
 });
+
+test("columns of names and of what is kept are written only where there is something to say", () => {
+  const table = read("Build,Club,Shot,Keep,Carry\nA,,1,yes,150\nB,7i,,no,151");
+  const heading = (shots: readonly number[]) => shotsText(table, shots).split("\n")[0];
+  expect(heading([0])).toBe("Build\tShot\tCarry (yd)");
+  expect(heading([1])).toBe("Build\tClub\tKeep\tCarry (yd)");
+  expect(heading([0, 1])).toBe("Build\tClub\tShot\tKeep\tCarry (yd)");
+  expect(shotsText(table, [0, 1]).split("\n")[2]).toBe("B\t7i\t\tno\t151");
+  expect(shotsText({ ...table, build: ["a\n\tb", "B"] }, [0]).split("\n")[1]).toBe("a b\t1\t150");
+});

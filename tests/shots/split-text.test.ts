@@ -42,3 +42,33 @@ describe("sniffDelimiter(text)", () => {
     expect(sniffDelimiter(text)).toBe(delimiter);
   });
 });
+
+describe("sniffDelimiter(text) where headings do not settle it", () => {
+  it("takes the mark under which rows are as wide as the headings, then the one that comes first", () => {
+    expect(sniffDelimiter("Carry;Lust,Wind\n150;1\n151;2")).toBe(";");
+    expect(sniffDelimiter("Carry,Lust;Wind\n150,1\n151,2")).toBe(",");
+    expect(sniffDelimiter("Carry\t,\n150\t,")).toBe("\t");
+    expect(sniffDelimiter("a,b\n1,2")).toBe(",");
+    expect(sniffDelimiter("")).toBe("\t");
+  });
+
+  it("looks at the start of a long text only, and at all of a long first line", () => {
+    const rows = "150,3;-4,5\n".repeat(6000);
+    expect(sniffDelimiter(`Carry;Offline\n${rows}`)).toBe(";");
+    expect(sniffDelimiter(`${"x".repeat(60_000)}\nCarry,Offline`)).toBe("\t");
+    expect(sniffDelimiter(`${"x".repeat(49_990)}\nCarry,Offline`)).toBe(",");
+  });
+});
+
+describe("splitText(text, delimiter, preview)", () => {
+  it("takes no blank record for the newline at the end, and keeps blank lines before it", () => {
+    expect(splitText("a,b\n\n", ",").cells).toEqual([["a", "b"], [""]]);
+    expect(splitText("a,b", ",").cells).toEqual([["a", "b"]]);
+  });
+
+  it("counts records as lines where marks are loose or there are none", () => {
+    expect([0, 1].map(splitText('"a,b\nc,d', ",").line)).toEqual([1, 2]);
+    expect([0, 1].map(splitText("a,b\nc,d", ",").line)).toEqual([1, 2]);
+    expect([0, 1, 2].map(splitText('"a\n",b\n"\nc",d\ne,f', ",").line)).toEqual([1, 3, 5]);
+  });
+});

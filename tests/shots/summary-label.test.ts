@@ -58,3 +58,39 @@ describe("isSummaryLabel(cell, builds)", () => {
     expect(isSummaryLabel(cell, ["95 g mid"])).toBe(false);
   });
 });
+
+describe("what stands beside a summary word", () => {
+  it.each([
+    "Shots 10 average",
+    "Average [kept]",
+    "{All} average",
+    " ± ",
+    "Average shots",
+    "Grand total",
+    "Mean 12.5",
+    "Avg = 12.5 yd",
+  ])("%j is a summary", (cell) => {
+    expect(isSummaryLabel(cell, [])).toBe(true);
+  });
+
+  it.each([
+    "Shots",
+    "All the shots",
+    "Average 10",
+    "10 average",
+    "Shots 10a average",
+    "Average of a big fat day",
+    `Average${" ".repeat(114)}`,
+    "Average (a",
+  ])("%j is none", (cell) => {
+    expect(isSummaryLabel(cell, [])).toBe(false);
+  });
+
+  it("may be the name of a build on either side, with nothing but a summary word left", () => {
+    expect(isSummaryLabel("Red wand average", ["Red wand"])).toBe(true);
+    expect(isSummaryLabel("Average red wand", ["", "Red wand"])).toBe(true);
+    expect(isSummaryLabel("Red wand hit well", ["Red wand"])).toBe(false);
+    expect(isSummaryLabel("Hit well, red wand", ["Red wand"])).toBe(false);
+    expect(isSummaryLabel("Red wand", ["Red wand"])).toBe(false);
+  });
+});

@@ -36,3 +36,25 @@ describe("idleRow(cells)", () => {
     expect(idleRow(cells)).toBe(what);
   });
 });
+
+describe("a title with a label", () => {
+  it.each([
+    [["Build:", "A"], "build", "A"],
+    [["Build =", "A"], "build", "A"],
+    [[" Build ", " A "], "build", "A"],
+    [["Build : A = B"], "build", "A = B"],
+    [["Carry: far"], "something else", "Carry: far"],
+    [["Build:A"], "build", "A"],
+    [[`${"x".repeat(41)}: A`], "perhaps a build", `${"x".repeat(41)}: A`],
+    [["Build:"], "perhaps a build", "Build:"],
+    [["12: A"], "perhaps a build", "12: A"],
+    [["Build: A\nB"], "build", "A\nB"],
+  ])("reads %j as %s", (cells, says, text) => {
+    expect(readTitle(cells)).toEqual({ says, text });
+  });
+
+  it("needs a label that is known where it fills two cells", () => {
+    expect(readTitle(["Mood", "good"])).toBeNull();
+    expect(readTitle(["Mood:", "good"])).toBeNull();
+  });
+});

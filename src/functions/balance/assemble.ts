@@ -36,11 +36,11 @@ export const ASSEMBLE: FunctionSpec = {
  * Weight, balance point, swingweight and moment of inertia of a club from its parts, in one row.
  * @customfunction ASSEMBLE
  * @helpurl https://localhost:3000/functions.html#ASSEMBLE
- * @param {any[][]} length Length of the club in inches.
- * @param {any[][]} head Weight of the head in grams.
- * @param {any[][]} shaft Weight of the cut shaft in grams.
- * @param {any[][]} shaftBalance Balance point of the cut shaft in inches from its butt.
- * @param {any[][]} grip Weight of the grip in grams.
+ * @param {any[][]} length Length of the club in inches. A 0 counts as blank.
+ * @param {any[][]} head Weight of the head in grams. A 0 counts as blank.
+ * @param {any[][]} shaft Weight of the cut shaft in grams. A 0 counts as blank.
+ * @param {any[][]} shaftBalance Balance point of the cut shaft in inches from its butt. A 0 counts as blank.
+ * @param {any[][]} grip Weight of the grip in grams. A 0 counts as blank.
  * @param {any[][]} [tip] Grams in the tip; none where left out.
  * @param {any[][]} [butt] Grams at the butt; none where left out.
  * @param {any[][]} [headings] TRUE for a row of headings above.

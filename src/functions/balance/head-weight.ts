@@ -29,10 +29,10 @@ export const HEADWEIGHT: FunctionSpec = {
  * @customfunction HEADWEIGHT
  * @helpurl https://localhost:3000/functions.html#HEADWEIGHT
  * @param {any[][]} code Swingweight to reach, such as D2.
- * @param {any[][]} length Length of the club in inches.
- * @param {any[][]} shaft Weight of the cut shaft in grams.
- * @param {any[][]} shaftBalance Balance point of the cut shaft in inches from its butt.
- * @param {any[][]} grip Weight of the grip in grams.
+ * @param {any[][]} length Length of the club in inches. A 0 counts as blank.
+ * @param {any[][]} shaft Weight of the cut shaft in grams. A 0 counts as blank.
+ * @param {any[][]} shaftBalance Balance point of the cut shaft in inches from its butt. A 0 counts as blank.
+ * @param {any[][]} grip Weight of the grip in grams. A 0 counts as blank.
  * @param {any[][]} [tip] Grams in the tip; none where left out.
  * @param {any[][]} [butt] Grams at the butt; none where left out.
  * @returns {any[][]} Grams of head.

@@ -25,9 +25,9 @@ export const INERTIA: FunctionSpec = {
  * Moment of inertia of a club about its butt, from the time it takes to swing like a pendulum.
  * @customfunction INERTIA
  * @helpurl https://localhost:3000/functions.html#INERTIA
- * @param {any[][]} weight Total weight of the club in grams.
- * @param {any[][]} balance Balance point in inches from the butt.
- * @param {any[][]} period Seconds of one whole swing, there and back, in small swings.
+ * @param {any[][]} weight Total weight of the club in grams. A 0 counts as blank.
+ * @param {any[][]} balance Balance point in inches from the butt. A 0 counts as blank.
+ * @param {any[][]} period Seconds of one whole swing, there and back, in small swings. A 0 counts as blank.
  * @param {any[][]} [pivot] Inches from the butt to the pivot; 0 where left out, negative beyond the butt.
  * @returns {any[][]} kg cm2 about the butt.
  */

@@ -14,7 +14,7 @@ export const SWINGWEIGHT_CODE: FunctionSpec = {
  * Swingweight of a moment on the 14-inch scale.
  * @customfunction SWINGWEIGHT.CODE
  * @helpurl https://localhost:3000/functions.html#SWINGWEIGHT.CODE
- * @param {any[][]} moment Inch-ounces about a fulcrum 14 inches from the butt.
+ * @param {any[][]} moment Inch-ounces about a fulcrum 14 inches from the butt. A 0 counts as blank.
  * @returns {any[][]} The swingweight with one decimal.
  */
 export function swingweightCode(moment: any[][]): any[][] {

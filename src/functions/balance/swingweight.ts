@@ -24,9 +24,9 @@ export const SWINGWEIGHT: FunctionSpec = {
  * Swingweight of a club from its total weight and balance point, such as D2.3.
  * @customfunction SWINGWEIGHT
  * @helpurl https://localhost:3000/functions.html#SWINGWEIGHT
- * @param {any[][]} weight Total weight of the club in grams.
- * @param {any[][]} balance Balance point in inches from the butt.
- * @param {any[][]} [fulcrum] Inches from the butt to the fulcrum; 14 where left out.
+ * @param {any[][]} weight Total weight of the club in grams. A 0 counts as blank.
+ * @param {any[][]} balance Balance point in inches from the butt. A 0 counts as blank.
+ * @param {any[][]} [fulcrum] Inches from the butt to the fulcrum; 14 where left out or 0.
  * @returns {any[][]} The swingweight with one decimal, from A0.0 to G9.9.
  */
 export function swingweight(weight: any[][], balance: any[][], fulcrum?: any[][]): any[][] {

@@ -21,7 +21,7 @@ export const WEIGHTTOADD: FunctionSpec = {
  * @helpurl https://localhost:3000/functions.html#WEIGHTTOADD
  * @param {any[][]} from Swingweight the club has, such as D0.
  * @param {any[][]} to Swingweight it should have.
- * @param {any[][]} position Inches from the butt to the place of the weight.
+ * @param {any[][]} position Inches from the butt to the place of the weight. A 0 counts as blank.
  * @returns {any[][]} Grams to add; negative: to take off.
  */
 export function weightToAdd(from: any[][], to: any[][], position: any[][]): any[][] {

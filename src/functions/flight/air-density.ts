@@ -26,7 +26,7 @@ export const AIRDENSITY: FunctionSpec = {
  * @customfunction AIRDENSITY
  * @helpurl https://localhost:3000/functions.html#AIRDENSITY
  * @param {any[][]} temperature Degrees F, or degrees C in si units.
- * @param {any[][]} pressure At the place itself, not reduced to sea level: inHg or hPa.
+ * @param {any[][]} pressure At the place itself, not reduced to sea level: inHg or hPa. A 0 counts as blank.
  * @param {any[][]} humidity Relative humidity, 0 to 100.
  * @param {any[][]} [units] "us" (default) or "si".
  * @returns {any[][]} Air density in kg/m3; 1.225 is standard at sea level.

@@ -37,12 +37,12 @@ export const FLIGHT: FunctionSpec = {
  * Flight of a ball in still air on level ground, in one row.
  * @customfunction FLIGHT
  * @helpurl https://localhost:3000/functions.html#FLIGHT
- * @param {any[][]} ballSpeed mph, or m/s in si units.
+ * @param {any[][]} ballSpeed mph, or m/s in si units. A 0 counts as blank.
  * @param {any[][]} launch Launch angle in degrees.
- * @param {any[][]} spin Spin in rpm.
+ * @param {any[][]} spin Spin in rpm. A 0 counts as blank.
  * @param {any[][]} [axis] Tilt of the spin axis in degrees, positive to the right; 0 where left out.
  * @param {any[][]} [direction] Launch direction in degrees, positive to the right; 0 where left out.
- * @param {any[][]} [density] Air density in kg/m3; 1.225 where left out.
+ * @param {any[][]} [density] Air density in kg/m3; 1.225 where left out or 0.
  * @param {any[][]} [units] "us" (default) or "si".
  * @param {any[][]} [headings] TRUE for a row of headings above.
  * @returns {any[][]} Carry and offline (yd or m), peak height (ft or m), landing angle, time, landing speed.

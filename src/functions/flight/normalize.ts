@@ -36,12 +36,12 @@ export const NORMALIZE: FunctionSpec = {
  * The carry that the same strike would have in reference air.
  * @customfunction NORMALIZE
  * @helpurl https://localhost:3000/functions.html#NORMALIZE
- * @param {any[][]} carry Measured carry in yd, or m in si units.
- * @param {any[][]} ballSpeed mph, or m/s in si units.
+ * @param {any[][]} carry Measured carry in yd, or m in si units. A 0 counts as blank.
+ * @param {any[][]} ballSpeed mph, or m/s in si units. A 0 counts as blank.
  * @param {any[][]} launch Launch angle in degrees.
- * @param {any[][]} spin Spin in rpm.
- * @param {any[][]} density Density of the air it was hit in, kg/m3.
- * @param {any[][]} [reference] Density of the reference air, kg/m3; 1.225 where left out.
+ * @param {any[][]} spin Spin in rpm. A 0 counts as blank.
+ * @param {any[][]} density Density of the air it was hit in, kg/m3. A 0 counts as blank.
+ * @param {any[][]} [reference] Density of the reference air, kg/m3; 1.225 where left out or 0.
  * @param {any[][]} [units] "us" (default) or "si".
  * @returns {any[][]} Carry in the unit it came in.
  */

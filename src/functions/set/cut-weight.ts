@@ -19,9 +19,9 @@ export const CUTWEIGHT: FunctionSpec = {
  * Weight of a shaft cut to length, taken as even along its length.
  * @customfunction CUTWEIGHT
  * @helpurl https://localhost:3000/functions.html#CUTWEIGHT
- * @param {any[][]} rawWeight Weight of the raw shaft in grams.
- * @param {any[][]} rawLength Length of the raw shaft in inches.
- * @param {any[][]} cutLength Length in inches that is left.
+ * @param {any[][]} rawWeight Weight of the raw shaft in grams. A 0 counts as blank.
+ * @param {any[][]} rawLength Length of the raw shaft in inches. A 0 counts as blank.
+ * @param {any[][]} cutLength Length in inches that is left. A 0 counts as blank.
  * @returns {any[][]} Grams.
  */
 export function cutWeight(rawWeight: any[][], rawLength: any[][], cutLength: any[][]): any[][] {

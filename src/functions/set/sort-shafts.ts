@@ -44,8 +44,8 @@ export const SORTSHAFTS: FunctionSpec = {
  * Gives measured shafts to target weights so that the total squared difference is least.
  * @customfunction SORTSHAFTS
  * @helpurl https://localhost:3000/functions.html#SORTSHAFTS
- * @param {any[][]} weights Measured weights of the shafts in grams. Blanks are left out but counted.
- * @param {any[][]} targets Target weights in grams. A blank one answers an empty row.
+ * @param {any[][]} weights Measured weights of the shafts in grams. Blanks and 0 are left out but counted.
+ * @param {any[][]} targets Target weights in grams. A blank and 0 answer an empty row.
  * @returns {any[][]} For each target: number of the shaft in the list, its weight, its difference.
  */
 export function sortShafts(weights: any[][], targets: any[][]): any[][] {

@@ -36,7 +36,7 @@ export const SCREEN: FunctionSpec = {
  * @customfunction SCREEN
  * @helpurl https://localhost:3000/functions.html#SCREEN
  * @param {any[][]} values Figures of one build's shots. Blank and 0 answer empty.
- * @param {any[][]} [cutoff] Score beyond which a shot is far from the rest; 3.5 where left out.
+ * @param {any[][]} [cutoff] Score beyond which a shot is far from the rest; 3.5 where left out or 0.
  * @returns {any[][]} TRUE or FALSE for each value, in the shape of the list.
  */
 export function screen(values: any[][], cutoff?: any[][]): any[][] {

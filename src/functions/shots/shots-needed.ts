@@ -45,10 +45,10 @@ export const SHOTSNEEDED: FunctionSpec = {
  * Shots that each of two builds needs to tell a difference that matters.
  * @customfunction SHOTSNEEDED
  * @helpurl https://localhost:3000/functions.html#SHOTSNEEDED
- * @param {any[][]} sd Spread (SD) of single shots with one build.
- * @param {any[][]} difference Smallest true difference that matters, in the same unit.
- * @param {any[][]} [power] Chance of seeing it; 0.8 where left out.
- * @param {any[][]} [confidence] Confidence of the test; 0.95 where left out.
+ * @param {any[][]} sd Spread (SD) of single shots with one build. A 0 counts as blank.
+ * @param {any[][]} difference Smallest true difference that matters, in the same unit. A 0 counts as blank.
+ * @param {any[][]} [power] Chance of seeing it; 0.8 where left out or 0.
+ * @param {any[][]} [confidence] Confidence of the test; 0.95 where left out or 0.
  * @returns {any[][]} Shots with each build.
  */
 export function shotsNeeded(

@@ -39,7 +39,7 @@ export const WEIGHTEFFECT: FunctionSpec = {
  * @customfunction WEIGHTEFFECT
  * @helpurl https://localhost:3000/functions.html#WEIGHTEFFECT
  * @param {any[][]} values A figure for each shot. Blanks are left out, and so is 0 unless some figure is negative.
- * @param {any[][]} weights Shaft weight of each shot in grams.
+ * @param {any[][]} weights Shaft weight of each shot in grams. A 0 counts as blank.
  * @param {any[][]} [headings] TRUE for a row of headings above.
  * @returns {any[][]} Change per 10 g, low and high 95 % limit, p.
  */

@@ -1,8 +1,8 @@
 import type { TableCell, TableChange } from "../../sheets/table-change.ts";
-import type { Entry, StandingTable } from "./standing-table.ts";
+import { enterRows, tableArea } from "./enter-rows.ts";
+import type { Entry } from "./entry.ts";
+import type { StandingTable } from "./standing-table.ts";
 import { CALL, type Desk, type Step } from "./step.ts";
-
-const PIECE_ROWS = 500;
 
 /** What carries a change out, in an order in which a table never covers what is not written yet. */
 export function changeSteps(table: StandingTable, change: TableChange): Step[] {
@@ -10,21 +10,8 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
   const gone = new Set(change.remove);
   const left = table.rows - gone.size;
   const at = (desk: Desk, row: number, column: number, rows: number, columns: number) =>
-    desk.workbook.tables
-      .getItem(table.name)
-      .getHeaderRowRange()
-      .getCell(row, column)
-      .getResizedRange(rows - 1, columns - 1);
-  const enter = (row: number, entries: readonly Entry[][], columns: number): Step[] =>
-    pieces(entries).map(([from, piece]) => ({
-      bytes:
-        new TextEncoder().encode(JSON.stringify(piece)).length +
-        4 * CALL +
-        (piece.length * columns * 1100) / 1500,
-      queue: (desk) => {
-        at(desk, row + from, 0, piece.length, columns).formulas = piece;
-      },
-    }));
+    tableArea(desk, table.name, row, column, rows, columns);
+  const enter = (row: number, entries: readonly Entry[][]) => enterRows(table.name, row, entries);
   const small = (queue: (desk: Desk) => void): Step => ({ bytes: 3 * CALL, queue });
   const format = (row: number, column: number, rows: number, code: string) =>
     small((desk) => {
@@ -45,9 +32,8 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
       ...change.columns.map((one, c) => format(1, table.headings.length + c, table.rows, one.format)),
     );
   }
-  if (gone.size > 0) steps.push(...closeUp(table, change, enter));
-  else
-    for (const { row, cells } of change.update) steps.push(...enter(row + 1, [cells.map(entryOver)], width));
+  if (gone.size > 0) steps.push(...closeUp(table, change));
+  else for (const { row, cells } of change.update) steps.push(...enter(row + 1, [cells.map(entryOver)]));
   if (change.append.length > 0) {
     const formats = [...table.formats, ...change.columns.map((one) => one.format)];
     steps.push(...formats.map((code, c) => format(left + 1, c, change.append.length, code)));
@@ -55,7 +41,6 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
       ...enter(
         left + 1,
         change.append.map((row) => row.map(entryNew)),
-        width,
       ),
     );
   }
@@ -77,11 +62,7 @@ export function changeSteps(table: StandingTable, change: TableChange): Step[] {
 }
 
 /** Rows below those that go move up, with their formulas, from the first one that goes on. */
-function closeUp(
-  { entries }: StandingTable,
-  { remove, update }: TableChange,
-  enter: (row: number, entries: readonly Entry[][], columns: number) => Step[],
-): Step[] {
+function closeUp({ name, entries }: StandingTable, { remove, update }: TableChange): Step[] {
   const gone = new Set(remove);
   const given = new Map(update.map(({ row, cells }) => [row, cells]));
   const first = Math.min(...entries.keys());
@@ -91,7 +72,7 @@ function closeUp(
     .map(([row, cells]) =>
       cells.map((cell, c) => (given.get(row)?.[c] === undefined ? cell : entryOver(given.get(row)![c]))),
     );
-  return rows.length === 0 ? [] : enter(first + 1, rows, rows[0]!.length);
+  return enterRows(name, first + 1, rows);
 }
 
 /** Over what stands: `undefined` leaves it, `null` empties it. */
@@ -103,11 +84,4 @@ function entryOver(cell: TableCell | undefined): Entry {
 /** Every text goes in behind an apostrophe, so that none is taken for a number or a formula. */
 function entryNew(cell: TableCell): Entry {
   return typeof cell === "string" ? `'${cell}` : cell;
-}
-
-function pieces(entries: readonly Entry[][]): [number, Entry[][]][] {
-  return Array.from({ length: Math.ceil(entries.length / PIECE_ROWS) }, (_, i) => [
-    i * PIECE_ROWS,
-    entries.slice(i * PIECE_ROWS, (i + 1) * PIECE_ROWS),
-  ]);
 }

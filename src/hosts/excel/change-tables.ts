@@ -4,10 +4,10 @@ import { isAsExpected, isIdle, type TableChange } from "../../sheets/table-chang
 import type { Run, Written } from "../host.ts";
 import { changeSteps } from "./change-steps.ts";
 import { excelProblem } from "./excel-problem.ts";
-import { packSteps } from "./pack-steps.ts";
+import { restoreSteps } from "./restore-steps.ts";
 import { RUN_OPTIONS, runExcel } from "./run-excel.ts";
-import { readStandingTable, restoreTable, type StandingTable } from "./standing-table.ts";
-import { deskOf } from "./step.ts";
+import { sendSteps } from "./send-steps.ts";
+import { readStandingTable, type StandingTable } from "./standing-table.ts";
 import { supports } from "./supports.ts";
 import { writeWorkbook } from "./write-workbook.ts";
 
@@ -15,8 +15,8 @@ import { writeWorkbook } from "./write-workbook.ts";
 const NEEDED = "1.13";
 
 /**
- * Changes tables in place, then adds the plan's sheets. Two requests where the change is small: one looks at the tables
- * and keeps what will be written over, one writes. When any of it fails or is stopped, what was kept is written back.
+ * Changes tables in place, then adds the plan's sheets. Two or three requests look at each table and keep what will be
+ * written over, one writes where the change is small, and the library sends one to tidy up. When any of it fails or is stopped, what was kept is written back.
  */
 export async function changeTables(
   changes: readonly TableChange[],
@@ -62,19 +62,7 @@ async function carryOut(
   // From here on something may be half done.
   before.push(...standing);
   const steps = standing.flatMap((table, i) => changeSteps(table, work[i]!));
-  const total = steps.reduce((sum, { bytes }) => sum + bytes, 0);
-  let done = 0;
-  for (const request of packSteps(steps)) {
-    if (run.signal?.aborted) throw new Error("stopped");
-    context.application.suspendApiCalculationUntilNextSync();
-    const desk = deskOf(context.workbook);
-    for (const step of request) {
-      step.queue(desk);
-      done += step.bytes;
-    }
-    await context.sync();
-    run.progress?.(done / total);
-  }
+  await sendSteps(context, steps, run);
   return undefined;
 }
 
@@ -82,8 +70,8 @@ async function carryOut(
 async function takeBack(before: readonly StandingTable[]): Promise<string> {
   if (before.length === 0) return "The tables are as they were.";
   const done = await runExcel<true>(async (context) => {
-    for (const table of before) restoreTable(context, table);
-    await context.sync();
+    // Nothing stops this, for halfway is what it ends.
+    await sendSteps(context, before.flatMap(restoreSteps));
     return true;
   });
   const names = before.map(({ name }) => `"${name}"`).join(" and ");

@@ -11,7 +11,7 @@ export function drawSeries(
   kind: ChartPlan["kind"],
   series: SeriesPlan,
 ): void {
-  drawn.name = series.name;
+  drawn.name = seriesName(series.name);
   drawn.setXAxisValues(desk.range(series.x.sheet, series.x.area));
   drawn.setValues(desk.range(series.y.sheet, series.y.area));
   if (kind === "bar") {
@@ -34,6 +34,12 @@ export function drawSeries(
   drawn.markerBackgroundColor = series.color;
   drawn.markerForegroundColor = series.color;
 }
+
+/**
+ * A series' name as the spreadsheet takes it for one: behind "=" it would look for cells, so a build that is called so
+ * has a space before it.
+ */
+export const seriesName = (name: string) => (name.startsWith("=") ? ` ${name}` : name);
 
 const LINES = { none: "None", solid: "Continuous", dash: "Dash" } as const;
 

@@ -1,4 +1,5 @@
 import { type Problem, unavailable } from "../../outcome/problem.ts";
+import { Stopped } from "./stopped.ts";
 
 const SENTENCES: Readonly<Record<string, string>> = {
   AccessDenied: "The workbook is protected. Take the protection off and try again.",
@@ -14,6 +15,7 @@ export function excelProblem(error: unknown, then = ""): Problem {
   const code = error instanceof Object && "code" in error ? String(error.code) : "";
   const message = error instanceof Error ? error.message : String(error);
   const sentence =
-    SENTENCES[code] ?? `The spreadsheet answered with an error${code && ` (${code})`}: ${message}`;
+    (error instanceof Stopped ? "Stopped." : SENTENCES[code]) ??
+    `The spreadsheet answered with an error${code && ` (${code})`}: ${message}`;
   return unavailable(then ? `${sentence} ${then}` : sentence);
 }

@@ -1,8 +1,6 @@
 import { headingKey } from "../../sheets/heading-key.ts";
 import type { RowsSought } from "../../sheets/table-change.ts";
-
-/** The service hands out 5 MB at once; so many values stay well below. */
-const CELLS_AT_ONCE = 100_000;
+import { CELLS_AT_ONCE } from "./cells-at-once.ts";
 
 /** Each text that the spreadsheet looks for goes through the column once more, so beyond this the column is read. */
 const MOST_TEXTS = 200;

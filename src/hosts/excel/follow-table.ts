@@ -1,4 +1,4 @@
-import { type Outcome, unavailable } from "../../outcome/problem.ts";
+import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { StopFollowing, Told } from "../host.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { sheetText, tableText } from "./read-tables.ts";
@@ -27,27 +27,33 @@ export function followTable(name: string | undefined, told: Told): Promise<Outco
           : tableText(again, again.workbook.tables.getItemOrNullObject(tableId), name!),
       );
     let following = true;
-    const hear = oneAtATime(async () => {
-      const text = following ? await read() : null;
-      if (text !== null && following) told(text);
-    });
-    const heard = sheet.onChanged.add(hear);
-    await context.sync();
+    let heard: OfficeExtension.EventHandlerResult<Excel.WorksheetChangedEventArgs> | undefined;
+    let unwatch: (() => Promise<void>) | undefined;
     const stop = async () => {
       if (!following) return;
       following = false;
       await unwatch?.();
       // Only the context that it was added in takes it away. Should that fail, nothing hears it any more.
-      await Excel.run(heard.context, async (same) => {
-        heard.remove();
+      await Excel.run(heard!.context, async (same) => {
+        heard!.remove();
         await same.sync();
       }).catch(() => {});
     };
-    const unwatch = await Office.addin.onVisibilityModeChanged?.(async ({ visibilityMode }) => {
+    const hear = oneAtATime(async () => {
+      const text = following ? await read() : null;
+      if (text === null || !following) return;
+      if (isProblem(text)) await stop();
+      told(text);
+    });
+    heard = sheet.onChanged.add(hear);
+    await context.sync();
+    unwatch = await Office.addin.onVisibilityModeChanged?.(async ({ visibilityMode }) => {
       if (visibilityMode !== "Hidden" || !following) return;
       told(unavailable("The pane was closed, so the table is not followed any more."));
       await stop();
     });
+    // What was entered between the reading that the caller knows and now, no event tells of.
+    void hear();
     return stop;
   });
 }

@@ -10,8 +10,9 @@ export function withIcons(manifest: string, set: IconSet): string {
 }
 
 /**
- * The manifest with the development address replaced by a shop's own, such as `https://clubs.example/fitting`.
- * A problem where the address is no plain https address, or where the manifest does not hold what is to be replaced.
+ * The manifest with the development address replaced by a shop's own, such as `https://clubs.example/fitting`. The
+ * identifier stays, by which a spreadsheet tells add-ins apart, so it takes both for the same one. A problem where
+ * the address is no plain https address, or where the manifest does not hold what is to be replaced.
  */
 export function manifestFor(address: string, xml: string): Outcome<string> {
   const own = address.replace(/\/+$/, "");
@@ -23,6 +24,5 @@ export function manifestFor(address: string, xml: string): Outcome<string> {
   const parts = xml.split(DEVELOPMENT_ADDRESS);
   if (parts.length === 1)
     return invalid(`The manifest does not name ${DEVELOPMENT_ADDRESS}, so nothing was replaced.`);
-  // Excel tells add-ins apart by their identifier; the same one at two addresses is the same add-in.
   return parts.join(own);
 }

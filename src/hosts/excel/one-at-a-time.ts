@@ -3,18 +3,26 @@
  * twelve entries into a row is read twice, not twelve times.
  */
 export function oneAtATime(work: () => Promise<void>): () => Promise<void> {
-  let running: Promise<void> | null = null;
+  let running = Promise.resolve();
+  let busy = false;
   let again = false;
-  return () => {
-    if (running) again = true;
-    running ??= (async () => {
+  const run = async () => {
+    try {
       do {
         again = false;
         await work();
       } while (again);
-    })().finally(() => {
-      running = null;
-    });
+    } finally {
+      // In the same breath as the last look at `again`: whoever asks later finds nothing running.
+      busy = false;
+    }
+  };
+  return () => {
+    if (busy) again = true;
+    else {
+      busy = true;
+      running = run();
+    }
     return running;
   };
 }

@@ -1,7 +1,7 @@
 import type { Step } from "./step.ts";
 
-/** On the web a request may have 5 MB; the rest is room for what the steps' own counting misses. */
-const MOST_BYTES = 4_600_000;
+/** Where requests are split. On the web one may have 5 MB; the rest is room for what the steps' own counting misses. */
+export const MOST_BYTES = 4_600_000;
 
 /** Steps in their order, as many to a request as fit. */
 export function packSteps(steps: readonly Step[], most = MOST_BYTES): Step[][] {

@@ -29,7 +29,7 @@ export function planSteps(plan: WorkbookPlan, marks: readonly string[]): { steps
     ),
     // Before the cells, so that no entry is shown or read in a format that changes afterwards.
     ...sheets.flatMap(writeFormats),
-    ...sheets.flatMap(writeBlocks),
+    ...sheets.flatMap((sheet) => writeBlocks(sheet, notes)),
     ...sheets.flatMap(writeTables),
     ...sheets.flatMap(writeTableFormulas),
     ...sheets.flatMap(writeLooks),

@@ -1,7 +1,5 @@
 import { cellText } from "../cell-text.ts";
-
-/** The service hands out 5 MB at once; so many values with their formats stay well below. */
-const CELLS_AT_ONCE = 100_000;
+import { CELLS_AT_ONCE } from "./cells-at-once.ts";
 
 /** All rows of a range whose size is loaded as tab-separated text, in as many requests as they need. */
 export async function readRows(context: Excel.RequestContext, range: Excel.Range): Promise<string> {

@@ -1,11 +1,10 @@
 import type { Outcome } from "../../outcome/problem.ts";
 import { headingKey } from "../../sheets/heading-key.ts";
 import type { RowsSought, TableCell, TableCells } from "../../sheets/table-change.ts";
+import { CELLS_AT_ONCE } from "./cells-at-once.ts";
 import { findRows } from "./find-rows.ts";
 import { runExcel } from "./run-excel.ts";
-
-/** The service hands out 5 MB at once; so many values stay well below. */
-const CELLS_AT_ONCE = 100_000;
+import { runsOf } from "./runs-of.ts";
 
 /** A table's values, of all its columns and rows or only of those asked for; null where there is no such table. */
 export function readTableCells(
@@ -24,7 +23,7 @@ export function readTableCells(
     const headings = header.values[0]!.map(String);
     const count = whole.rowCount - 1;
     const blank = () => new Array<TableCell>(headings.length).fill(null);
-    const columns = runsOf(headings, only);
+    const columns = columnRuns(headings, only);
     if (!sought) {
       const rows = Array.from({ length: count }, blank);
       await readPieces(context, whole, rows, [[0, count]], columns);
@@ -33,27 +32,16 @@ export function readTableCells(
     const rows = new Array<TableCell[]>(count).fill([]);
     const places = await findRows(context, whole, headings, sought);
     for (const place of places) rows[place] = blank();
-    await readPieces(context, whole, rows, neighbours(places), columns);
+    await readPieces(context, whole, rows, runsOf(places), columns);
     return { headings, rows };
   });
 }
 
-/** Places, rising, as runs: where each starts and how many it is of. */
-function neighbours(places: readonly number[]): [number, number][] {
-  const runs: [number, number][] = [];
-  for (const place of places) {
-    const last = runs.at(-1);
-    if (last && last[0] + last[1] === place) last[1]++;
-    else runs.push([place, 1]);
-  }
-  return runs;
-}
-
 /** Columns that are asked for, as runs. */
-function runsOf(headings: readonly string[], only?: readonly string[]): [number, number][] {
+function columnRuns(headings: readonly string[], only?: readonly string[]): [number, number][] {
   if (!only) return [[0, headings.length]];
   const wanted = new Set(only.map(headingKey));
-  return neighbours([...headings.keys()].filter((place) => wanted.has(headingKey(headings[place]!))));
+  return runsOf([...headings.keys()].filter((place) => wanted.has(headingKey(headings[place]!))));
 }
 
 /** Reads runs of rows in runs of columns, in as many requests as the size of an answer asks for. */

@@ -2,12 +2,13 @@ import { COMMAND_NAMES } from "./commands.ts";
 
 /**
  * Keys of the commands. Ctrl+Alt+Shift, as neither the spreadsheet nor a browser has anything on these letters; on
- * Macs Cmd+Option+Shift. Where another add-in has, the spreadsheet asks the user which is meant.
+ * Macs Cmd+Option+Shift. Where another add-in has, the spreadsheet asks the user which is meant. On Windows Ctrl+Alt
+ * is AltGr, so the letters are such as type nothing with it on the keyboards of Europe and the Americas: B, G and H.
  */
 const KEYS: Readonly<Record<(typeof COMMAND_NAMES)[number], { key: string; name: string }>> = {
   openPane: { key: "B", name: "Open the fitting pane" },
-  compareSelection: { key: "C", name: "Compare the selection" },
-  fillBenchSheet: { key: "N", name: "Fill a bench sheet" },
+  compareSelection: { key: "G", name: "Compare the selection" },
+  fillBenchSheet: { key: "H", name: "Fill a bench sheet" },
 };
 
 /** The file in which a spreadsheet looks for an add-in's keys. */

@@ -1,5 +1,8 @@
 import { invalid, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { TableChange } from "../../sheets/table-change.ts";
+import { CELLS_AT_ONCE } from "./cells-at-once.ts";
+import type { Entry } from "./entry.ts";
+import { runsOf } from "./runs-of.ts";
 
 /** A table before it is changed, with all that a change will write over. */
 export interface StandingTable {
@@ -8,18 +11,15 @@ export interface StandingTable {
   readonly rows: number;
   /** Number formats of the last row, for those that follow. */
   readonly formats: readonly string[];
-  /** Entries of rows that will be written over, by row. */
+  /** Entries of rows that will be written over, by row; formulas as R1C1, for the rows may move. */
   readonly entries: ReadonlyMap<number, Entry[]>;
   /** Rows and columns that the change adds. */
   readonly grows: { readonly rows: number; readonly columns: number };
   readonly renamed: boolean;
 }
 
-/** What a cell is given; null leaves it as it is. */
-export type Entry = string | number | boolean | null;
-
-/** The service hands out 5 MB at once. */
-const CELLS_AT_ONCE = 50_000;
+/** Each cell comes with its value and its formula. */
+const MOST_CELLS = CELLS_AT_ONCE / 2;
 
 /** Looks at a table and at the room round it. */
 export async function readStandingTable(
@@ -67,13 +67,7 @@ function touched({ update, remove }: TableChange, rows: number): [number, number
     const first = Math.min(remove[0]!, ...update.map(({ row }) => row));
     return [[first, rows - first]];
   }
-  const runs: [number, number][] = [];
-  for (const row of update.map((one) => one.row).sort((a, b) => a - b)) {
-    const last = runs.at(-1);
-    if (last && last[0] + last[1] === row) last[1]++;
-    else runs.push([row, 1]);
-  }
-  return runs;
+  return runsOf(update.map(({ row }) => row).sort((a, b) => a - b));
 }
 
 async function readEntries(
@@ -83,13 +77,13 @@ async function readEntries(
   columns: number,
 ): Promise<Map<number, Entry[]>> {
   const entries = new Map<number, Entry[]>();
-  const most = Math.max(1, Math.floor(CELLS_AT_ONCE / columns));
+  const most = Math.max(1, Math.floor(MOST_CELLS / columns));
   let waiting: { from: number; range: Excel.Range }[] = [];
   let cells = 0;
   const fetch = async () => {
     await context.sync();
     for (const { from, range } of waiting) {
-      for (const [r, formulas] of range.formulas.entries()) {
+      for (const [r, formulas] of range.formulasR1C1.entries()) {
         entries.set(
           from + r,
           formulas.map((formula, c) => entryAgain(formula, range.values[r]![c])),
@@ -103,10 +97,10 @@ async function readEntries(
     for (let row = start; row < start + length; row += most) {
       const count = Math.min(most, start + length - row);
       const range = whole.getCell(row + 1, 0).getResizedRange(count - 1, columns - 1);
-      range.load("formulas,values");
+      range.load("formulasR1C1,values");
       waiting.push({ from: row, range });
       cells += count * columns;
-      if (cells >= CELLS_AT_ONCE) await fetch();
+      if (cells >= MOST_CELLS) await fetch();
     }
   }
   if (waiting.length > 0) await fetch();
@@ -118,18 +112,4 @@ function entryAgain(formula: unknown, value: unknown): Entry {
   if (typeof formula === "string" && formula.startsWith("=") && formula !== value) return formula;
   if (typeof value === "string") return value === "" ? "" : `'${value}`;
   return value as Entry;
-}
-
-/** Queues what puts a table back as it stood. */
-export function restoreTable(context: Excel.RequestContext, table: StandingTable): void {
-  const { name, headings, rows, entries, grows, renamed } = table;
-  const held = context.workbook.tables.getItem(name);
-  const corner = held.getHeaderRowRange().getCell(0, 0);
-  const at = (row: number, column: number, height: number, width: number) =>
-    corner.getCell(row, column).getResizedRange(height - 1, width - 1);
-  held.resize(at(0, 0, rows + 1, headings.length));
-  if (grows.rows > 0) at(rows + 1, 0, grows.rows, headings.length + grows.columns).clear();
-  if (grows.columns > 0) at(0, headings.length, rows + 1, grows.columns).clear();
-  if (renamed) at(0, 0, 1, headings.length).formulas = [headings.map((heading) => `'${heading}`)];
-  for (const [row, cells] of entries) at(row + 1, 0, 1, headings.length).formulas = [cells];
 }

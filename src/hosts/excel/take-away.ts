@@ -16,7 +16,11 @@ export async function takeAway(
       const now = await readStanding(context);
       const { names, worksheets } = context.workbook;
       for (const name of ourNames(plan, before, now)) names.getItem(name).delete();
-      for (const id of ourSheets(plan, marks, before, now)) worksheets.getItem(id).delete();
+      const ours = ourSheets(plan, marks, before, now);
+      // One of ours that is in front gives way to the user's own, not to whichever comes next.
+      if (ours.includes(now.active) && now.sheets.some(({ id }) => id === before.active))
+        worksheets.getItem(before.active).activate();
+      for (const id of ours) worksheets.getItem(id).delete();
       await context.sync();
     });
     return true;

@@ -1,21 +1,23 @@
 import type { Block, CellValue, SheetPlan } from "../../sheets/plan.ts";
 import { spillsOf } from "../../sheets/spills.ts";
+import { bytesAround, bytesOfRow, type Entry, PIECE_BYTES } from "./entry.ts";
 import type { Step } from "./step.ts";
 import { supports } from "./supports.ts";
 
-/** Rows travel in pieces of about this size, so that pieces of several blocks share a request. */
-const PIECE_BYTES = 500_000;
+/** The spreadsheet takes no longer formula, its sign included. Source: "Excel specifications and limits". */
+const LONGEST_FORMULA = 8_192;
 
-/** The client library cuts a larger array into calls of this many cells. */
-const LIBRARY_CELLS = 1_500;
-
-/** What each of these calls carries besides the cells. */
-const LIBRARY_BYTES = 1_100;
-
-type Entry = string | number | boolean | null;
-
-/** Values, and formulas that need nothing but cells and names. */
-export function writeBlocks(sheet: SheetPlan): Step[] {
+/** Values, and formulas that need nothing but cells and names. What is written otherwise is said in `notes`. */
+export function writeBlocks(sheet: SheetPlan, notes: Set<string>): Step[] {
+  const blocks = blocksOf(sheet);
+  if (blocks.length > sheet.blocks.length && !supports(SPILLING))
+    notes.add(
+      "This spreadsheet fills no cells beside a formula; each of those cells has a formula of its own.",
+    );
+  if (blocks.some(({ cells }) => cells.some((row) => row.some(hasTooLong))))
+    notes.add(
+      "A formula was too long for the spreadsheet; in its place is its answer, which does not follow.",
+    );
   return blocksOf(sheet).flatMap((block) =>
     pieces(sheet.name, block, (value) => (namesTable(value) ? null : entryOf(value))),
   );
@@ -33,11 +35,12 @@ const SPILLING = "1.12";
 
 /**
  * The blocks of a sheet. In a spreadsheet whose formulas stay in their own cells, each cell that one should fill asks
- * for its own part of the answer; the inner INDEX has such a spreadsheet work the formula out as an array.
+ * for its own part of the answer; the inner INDEX has such a spreadsheet work the formula out as an array. A formula
+ * that is too long leaves its answers, and fills nothing either.
  */
 function blocksOf(sheet: SheetPlan): readonly Block[] {
-  if (supports(SPILLING)) return sheet.blocks;
-  const parts = spillsOf(sheet).map(({ formula, area: { row, column }, answers }) => ({
+  const spills = spillsOf(sheet).filter((spill) => !supports(SPILLING) || isTooLong(spill.formula));
+  const parts = spills.map(({ formula, area: { row, column }, answers }) => ({
     row,
     column,
     cells: answers.map((line, i) =>
@@ -53,8 +56,14 @@ function blocksOf(sheet: SheetPlan): readonly Block[] {
  */
 function entryOf(value: CellValue): Entry {
   if (typeof value === "string") return `'${value}`;
-  return typeof value === "object" && value !== null ? `=${value.formula}` : value;
+  if (typeof value !== "object" || value === null) return value;
+  return isTooLong(value.formula) ? entryOf(value.value) : `=${value.formula}`;
 }
+
+const isTooLong = (formula: string) => formula.length + 1 > LONGEST_FORMULA;
+
+const hasTooLong = (value: CellValue) =>
+  typeof value === "object" && value !== null && isTooLong(value.formula);
 
 function namesTable(value: CellValue): boolean {
   return typeof value === "object" && value !== null && /\w\[/.test(value.formula);
@@ -70,7 +79,7 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
     if (written.length === 0 || columns === 0) return;
     const area = { row: next - written.length, column: block.column, rows: written.length, columns };
     steps.push({
-      bytes: bytes + (1 + Math.ceil((written.length * columns) / LIBRARY_CELLS)) * LIBRARY_BYTES,
+      bytes: bytes + bytesAround(written.length * columns),
       queue: (desk) => {
         desk.range(sheet, area).formulas = written;
       },
@@ -81,13 +90,9 @@ function pieces(sheet: string, block: Block, turn: (value: CellValue) => Entry):
   for (const [i, cells] of block.cells.entries()) {
     const row = cells.map(turn);
     rows.push(row);
-    bytes += byteLength(JSON.stringify(row)) + 1;
+    bytes += bytesOfRow(row);
     if (bytes > PIECE_BYTES) finish(block.row + i + 1);
   }
   finish(block.row + block.cells.length);
   return steps;
 }
-
-const encoder = new TextEncoder();
-
-const byteLength = (text: string) => encoder.encode(text).length;

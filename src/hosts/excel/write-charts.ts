@@ -1,8 +1,8 @@
 import { cellName } from "../../sheets/a1.ts";
+import { CHART_LOOK } from "../../sheets/chart-look.ts";
 import type { ChartPlan, SheetArea, SheetPlan } from "../../sheets/plan.ts";
-import { INK } from "../../sheets/styles.ts";
 import { drawAxes } from "./draw-axes.ts";
-import { drawSeries } from "./draw-series.ts";
+import { drawSeries, seriesName } from "./draw-series.ts";
 import { CALL, type Desk, type Step } from "./step.ts";
 
 /** Native charts over the cells of the plan. */
@@ -13,7 +13,7 @@ export function writeCharts(sheet: SheetPlan, notes: Set<string>): Step[] {
   return sheet.charts
     .filter(({ series }) => series.length > 0)
     .map((plan) => ({
-      bytes: (40 + 14 * plan.series.length) * CALL,
+      bytes: (52 + 14 * plan.series.length) * CALL,
       queue: (desk) => draw(desk, sheet.name, plan),
     }));
 }
@@ -31,11 +31,18 @@ function draw(desk: Desk, sheet: string, plan: ChartPlan): void {
   chart.name = plan.name;
   chart.title.text = plan.title;
   const { font } = chart.title.format;
-  font.size = 13;
+  font.size = CHART_LOOK.titleSize;
   font.bold = true;
-  font.color = INK;
+  font.color = CHART_LOOK.ink;
+  chart.format.fill.setSolidColor(CHART_LOOK.background);
+  chart.format.border.color = CHART_LOOK.border;
   for (const [i, series] of plan.series.entries()) {
-    drawSeries(desk, i === 0 ? chart.series.getItemAt(0) : chart.series.add(series.name), plan.kind, series);
+    drawSeries(
+      desk,
+      i === 0 ? chart.series.getItemAt(0) : chart.series.add(seriesName(series.name)),
+      plan.kind,
+      series,
+    );
   }
   drawAxes(chart.axes, plan);
   drawLegend(chart.legend, plan);

@@ -1,5 +1,6 @@
 import { columnName } from "../../sheets/a1.ts";
 import type { SheetPlan } from "../../sheets/plan.ts";
+import { showsGridlines } from "../../sheets/shows-gridlines.ts";
 import { CALL, type Step } from "./step.ts";
 
 /** Widest digit of the default font and the padding of a cell, in pixels (ECMA-376 part 1, 18.3.1.13). */
@@ -12,7 +13,7 @@ function pointsOfCharacters(characters: number): number {
   return (characters * DIGIT_PIXELS + PADDING_PIXELS) * POINTS_A_PIXEL;
 }
 
-/** Widths, heights, merged cells and what stays in view. */
+/** Widths, heights, merged cells, what stays in view, and whether the grid shows. */
 export function writeLayout(sheet: SheetPlan): Step[] {
   const { name, widths, heights, merges, frozen } = sheet;
   const step = (queue: Step["queue"]): Step => ({ bytes: 2 * CALL, queue });
@@ -29,6 +30,13 @@ export function writeLayout(sheet: SheetPlan): Step[] {
       }),
     ),
     ...merges.map((area) => step((desk) => desk.range(name, area).merge(false))),
+    ...(showsGridlines(sheet)
+      ? []
+      : [
+          step((desk) => {
+            desk.sheet(name).showGridlines = false;
+          }),
+        ]),
     ...(frozen ? [step((desk) => freeze(desk.sheet(name), frozen))] : []),
   ];
 }

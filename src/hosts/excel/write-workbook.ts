@@ -2,12 +2,11 @@ import { invalid, type Outcome, type Problem, unavailable } from "../../outcome/
 import type { WorkbookPlan } from "../../sheets/plan.ts";
 import type { Run, Written } from "../host.ts";
 import { excelProblem } from "./excel-problem.ts";
-import { packSteps } from "./pack-steps.ts";
 import { planSteps } from "./plan-steps.ts";
 import { RUN_OPTIONS } from "./run-excel.ts";
+import { sendSteps } from "./send-steps.ts";
 import { sheetMarks } from "./sheet-marks.ts";
 import { readStanding, type Standing } from "./standing.ts";
-import { deskOf, type Step } from "./step.ts";
 import { FLOOR, supports } from "./supports.ts";
 import { takeAway } from "./take-away.ts";
 
@@ -39,27 +38,7 @@ export async function writeWorkbook(plan: WorkbookPlan, run: Run = {}): Promise<
     const then = gone
       ? "The workbook is as it was."
       : `Not all that was written could be taken away again; delete ${listed(plan)} by hand.`;
-    return error instanceof Stopped ? unavailable(`Stopped. ${then}`) : excelProblem(error, then);
-  }
-}
-
-/** The user stopped the work. */
-class Stopped extends Error {}
-
-async function sendSteps(context: Excel.RequestContext, steps: readonly Step[], run: Run): Promise<void> {
-  const total = steps.reduce((sum, { bytes }) => sum + bytes, 0);
-  let done = 0;
-  for (const request of packSteps(steps)) {
-    if (run.signal?.aborted) throw new Stopped();
-    context.application.suspendApiCalculationUntilNextSync();
-    context.application.suspendScreenUpdatingUntilNextSync();
-    const desk = deskOf(context.workbook);
-    for (const step of request) {
-      step.queue(desk);
-      done += step.bytes;
-    }
-    await context.sync();
-    run.progress?.(done / total);
+    return excelProblem(error, then);
   }
 }
 

@@ -1,7 +1,7 @@
 import type { SheetChart } from "hucre";
 import { sheetAreaName } from "../../sheets/a1.ts";
+import { CHART_LOOK } from "../../sheets/chart-look.ts";
 import type { AxisPlan, ChartPlan, SeriesPlan } from "../../sheets/plan.ts";
-import { INK, RULE } from "../../sheets/styles.ts";
 
 type FileAxis = NonNullable<NonNullable<SheetChart["axes"]>["y"]>;
 type FileSeries = SheetChart["series"][number];
@@ -16,9 +16,9 @@ export function fileChart(chart: ChartPlan): SheetChart {
   return {
     type: scatter ? "scatter" : "column",
     title: chart.title,
-    titleFontSize: 13,
+    titleFontSize: CHART_LOOK.titleSize,
     titleBold: true,
-    titleColor: INK,
+    titleColor: CHART_LOOK.ink,
     altText: chart.alt,
     anchor: { from: { row, col: column }, to: { row: row + rows, col: column + columns } },
     series: chart.series.map(scatter ? scatterSeries : barSeries),
@@ -34,17 +34,17 @@ export function fileChart(chart: ChartPlan): SheetChart {
       },
     },
     dispBlanksAs: "gap",
-    chartSpaceFillColor: "#ffffff",
-    chartSpaceBorderColor: RULE,
+    chartSpaceFillColor: CHART_LOOK.background,
+    chartSpaceBorderColor: CHART_LOOK.border,
   };
 }
 
 function fileAxis(axis: AxisPlan): FileAxis {
   return {
     title: axis.title,
-    axisTitleFontSize: 10,
-    axisTitleColor: INK,
-    labelColor: INK,
+    axisTitleFontSize: CHART_LOOK.axisTitleSize,
+    axisTitleColor: CHART_LOOK.ink,
+    labelColor: CHART_LOOK.ink,
     majorTickMark: "none",
     minorTickMark: "none",
     numberFormat: { formatCode: axis.format, sourceLinked: false },

@@ -1,6 +1,7 @@
 import type { ColumnDef, MergeRange, RowDef, TableDefinition, WriteSheet } from "hucre";
 import { areaName } from "../../sheets/a1.ts";
 import type { Area, SheetPlan, TablePlan } from "../../sheets/plan.ts";
+import { showsGridlines } from "../../sheets/shows-gridlines.ts";
 import { fileCells } from "./file-cells.ts";
 import { fileChart } from "./file-chart.ts";
 import { fileFormula } from "./file-formula.ts";
@@ -42,8 +43,7 @@ export function fileSheet(sheet: SheetPlan): FileSheet {
     })),
     charts: sheet.charts.map(fileChart),
     ...(sheet.print ? filePrint(sheet.print) : {}),
-    // The grid is for tables; a sheet that is read and printed is calmer without it.
-    view: { showGridLines: sheet.tables.length > 0 },
+    view: { showGridLines: showsGridlines(sheet) },
     hidden: sheet.hidden,
   };
   return { sheet: written, runs };

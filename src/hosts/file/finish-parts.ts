@@ -1,5 +1,6 @@
 import { bisector } from "d3-array";
 import { strFromU8, strToU8, unzipSync } from "fflate";
+import { CHART_LOOK } from "../../sheets/chart-look.ts";
 import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
 import { longRows } from "./long-rows.ts";
 import type { LongRun } from "./long-runs.ts";
@@ -64,8 +65,8 @@ function finishChart(xml: string): string {
     .replace("<c:majorGridlines/>", FAINT_GRID);
 }
 
-const FAINT_GRID =
-  '<c:majorGridlines><c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="DDD9CC"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>';
+/** A point is 12,700 of the units of a drawing. */
+const FAINT_GRID = `<c:majorGridlines><c:spPr><a:ln w="${CHART_LOOK.gridlineWeight * 12_700}"><a:solidFill><a:srgbClr val="${CHART_LOOK.gridline.slice(1).toUpperCase()}"/></a:solidFill></a:ln></c:spPr></c:majorGridlines>`;
 
 function nameCharts(xml: string, { charts }: SheetPlan): string {
   return xml.replace(/name="Chart (\d+)"/g, (_, n) => `name="${attribute(charts[Number(n) - 1]!.name)}"`);

@@ -10,7 +10,6 @@ const CHANGES = /set-range-values|formula-calculation-result|array-formula|table
 
 /** Follows a table of the grid, or a sheet of it, which `read` gives as text. */
 export function followTable(grid: Grid, read: () => Outcome<string>, told: Told): StopFollowing {
-  let pending: ReturnType<typeof setTimeout> | undefined;
   const stop = async () => {
     clearTimeout(pending);
     heard.dispose();
@@ -20,6 +19,8 @@ export function followTable(grid: Grid, read: () => Outcome<string>, told: Told)
     if (isProblem(text)) void stop();
     told(text);
   };
+  // Once also without a change: what came since the caller's own reading is in it.
+  let pending = setTimeout(tell, PAUSE);
   const heard = grid.addEvent(grid.Event.CommandExecuted, ({ id }) => {
     if (!CHANGES.test(id)) return;
     clearTimeout(pending);

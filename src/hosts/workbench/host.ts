@@ -26,8 +26,10 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
     follow: async (name, told) => {
       const text = tableText(workbook, name);
       if (isProblem(text)) return text;
+      // Both are found again by their identifiers, so that they may be renamed and another sheet may be in front.
+      const table = workbook.getTableList().find((one) => one.name === name)?.id;
       const sheet = workbook.getActiveSheet().getSheetId();
-      return followTable(grid, () => tableText(workbook, name, sheet), told);
+      return followTable(grid, () => tableText(workbook, name, { table, sheet }), told);
     },
     changeTables: (changes, create, run) => changeTables(grid, workbook, memory, changes, create, run),
     ...textKeeper(store),
@@ -42,16 +44,23 @@ function selectedText(workbook: Workbook): Outcome<string> {
   return rangeText(workbook.getActiveSheet(), selected) ?? unavailable("The selected cells are empty.");
 }
 
-/** A table by its name, or a whole sheet: the one in front unless another is named by its identifier. */
-function tableText(workbook: Workbook, name?: string, sheetId?: string): Outcome<string> {
+/** A table by its name, or a whole sheet, the one in front; another where they are named by identifiers. */
+function tableText(
+  workbook: Workbook,
+  name?: string,
+  known: { readonly table?: string | undefined; readonly sheet?: string } = {},
+): Outcome<string> {
   if (name === undefined) {
-    const sheet = sheetId === undefined ? workbook.getActiveSheet() : workbook.getSheetBySheetId(sheetId);
+    const sheet =
+      known.sheet === undefined ? workbook.getActiveSheet() : workbook.getSheetBySheetId(known.sheet);
     if (!sheet) return unavailable("The sheet is not there any more; choose another.");
     const { rows, columns } = usedArea(sheet);
     const all = { startRow: 0, startColumn: 0, endRow: rows - 1, endColumn: columns - 1 };
     return rangeText(sheet, all) ?? unavailable("The sheet in front is empty. Go to the one with the shots.");
   }
-  const table = workbook.getTableList().find((one) => one.name === name);
+  const table = workbook
+    .getTableList()
+    .find((one) => (known.table === undefined ? one.name === name : one.id === known.table));
   const sheet = table && workbook.getSheetBySheetId(table.subUnitId);
   if (!table || !sheet) return unavailable(`There is no table "${name}" any more; choose another.`);
   return rangeText(sheet, table.range) ?? unavailable(`The table "${name}" is empty.`);

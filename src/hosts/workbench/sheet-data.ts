@@ -1,5 +1,6 @@
 import { CellValueType, type ICellData, type IStyleData, type IWorksheetData } from "@univerjs/core";
 import type { Area, CellValue, SheetPlan } from "../../sheets/plan.ts";
+import { showsGridlines } from "../../sheets/shows-gridlines.ts";
 import { STYLES } from "../../sheets/styles.ts";
 import { gridLook } from "./cell-look.ts";
 import { gridRange } from "./grid-range.ts";
@@ -78,8 +79,7 @@ export function sheetData(plan: SheetPlan): Partial<IWorksheetData> {
         startColumn: plan.frozen.columns || -1,
       },
     }),
-    // A sheet that is laid out reads better without a grid behind it; one that holds a table is for working in.
-    showGridlines: plan.tables.length > 0 ? 1 : 0,
+    showGridlines: showsGridlines(plan) ? 1 : 0,
   };
 }
 

@@ -2,7 +2,8 @@ import type { WorkbookContents } from "../../workbook-contents.ts";
 
 /**
  * Contents without what the workbook in memory cannot hold: it does not calculate, and the spreadsheet's service
- * keeps no description of a chart.
+ * keeps no description of a chart. The formulas are compared; what they answer is held to the plan by LibreOffice,
+ * which calculates the same ones anew in `tests/libreoffice`.
  */
 export function comparableContents(contents: WorkbookContents): WorkbookContents {
   return {

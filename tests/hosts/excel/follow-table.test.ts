@@ -44,6 +44,9 @@ const addShot = (row: number, build: string, carry: number) =>
 const follow = async (name?: string): Promise<StopFollowing> => {
   const stop = answer(await excelHost().follow!(name, (text) => told.push(text)));
   stops.push(stop);
+  // What it holds as listening begins; the rest is what changes from then on.
+  await expect.poll(() => told).toHaveLength(1);
+  expect(told.shift()).toBe("Build\tCarry\nA\t150");
   return stop;
 };
 
@@ -56,6 +59,13 @@ describe("a table that is followed", () => {
     await expect.poll(() => told).toEqual(["Build\tCarry\nA\t150\nB\t161.5"]);
     await addShot(5, "A", 149);
     await expect.poll(() => told.at(-1)).toBe("Build\tCarry\nA\t150\nB\t161.5\nA\t149");
+  });
+
+  test("is told once without a change, with what came in between the caller's reading and listening", async () => {
+    const text = answer(await excelHost().tableText("Fittings"));
+    await addShot(4, "B", 161.5);
+    stops.push(answer(await excelHost().follow!("Fittings", (now) => told.push(now))));
+    await expect.poll(() => told).toEqual([`${text}\nB\t161.5`]);
   });
 
   test("is found again under another name, with another sheet in front", async () => {
@@ -91,9 +101,29 @@ describe("a table that is followed", () => {
       sheet.tables.getItem("Fittings").delete();
       sheet.getRange("B2").values = [["x"]];
     });
-    await expect
-      .poll(() => told)
-      .toEqual([{ kind: "unavailable", message: 'There is no table "Fittings" any more; choose another.' }]);
+    const last = { kind: "unavailable", message: 'There is no table "Fittings" any more; choose another.' };
+    await expect.poll(() => told).toEqual([last]);
+    await expect.poll(() => service.workbook.watched.size).toBe(0);
+    await edit((sheet) => {
+      sheet.getRange("B3").values = [["y"]];
+    });
+    await settled();
+    expect(told).toEqual([last]);
+  });
+
+  test("is let go when reading it fails once, for then the pane says that it has ended", async () => {
+    await follow("Fittings");
+    service.before = (request) => {
+      const isReading = JSON.stringify(service.requests[request]!.body).includes("GetItemOrNullObject");
+      if (isReading) service.fault = { request, action: 0 };
+    };
+    await addShot(4, "B", 160);
+    await expect.poll(() => told).toMatchObject([{ kind: "unavailable" }]);
+    await expect.poll(() => service.workbook.watched.size).toBe(0);
+    service.before = () => {};
+    await addShot(5, "B", 161);
+    await settled();
+    expect(told).toHaveLength(1);
   });
 
   test("is read twice for a burst of entries, not once for each", async () => {

@@ -14,6 +14,21 @@ test("work that is asked for while it runs is done once more after it, however o
   expect(finish).toHaveLength(2);
 });
 
+test("work that is asked for the moment the last has ended is done", async () => {
+  for (let later = 0; later < 8; later++) {
+    let [asked, done] = [0, 0];
+    const ask = oneAtATime(async () => {
+      done = asked;
+    });
+    asked = 1;
+    const first = ask();
+    for (let i = 0; i < later; i++) await Promise.resolve();
+    asked = 2;
+    await Promise.all([first, ask()]);
+    expect(done, `${later} turns later`).toBe(2);
+  }
+});
+
 test("work that fails can be asked for again", async () => {
   let times = 0;
   const ask = oneAtATime(async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
-import { packSteps } from "../../../src/hosts/excel/pack-steps.ts";
+import { MOST_BYTES, packSteps } from "../../../src/hosts/excel/pack-steps.ts";
 import { planSteps } from "../../../src/hosts/excel/plan-steps.ts";
 import { sheetMarks } from "../../../src/hosts/excel/sheet-marks.ts";
 import type { Step } from "../../../src/hosts/excel/step.ts";
@@ -28,6 +28,31 @@ describe("packing steps into requests", () => {
 
   test("makes no request of nothing", () => {
     expect(packSteps([])).toEqual([]);
+  });
+});
+
+describe("a workbook just below where requests are split", { timeout: 60_000 }, () => {
+  const counted = (shots: number) => {
+    const plan = bigPlan(shots);
+    return planSteps(plan, sheetMarks(plan)).steps.reduce((sum, { bytes }) => sum + bytes, 0);
+  };
+
+  test("is written in three requests, and one a little larger in four", async () => {
+    officeHost();
+    const [few, many] = [counted(10_000), counted(20_000)];
+    const shots = Math.floor(10_000 + ((MOST_BYTES - few) * 10_000) / (many - few)) - 150;
+    expect(counted(shots) / MOST_BYTES).toBeCloseTo(1, 2);
+    expect(counted(shots)).toBeLessThan(MOST_BYTES);
+    const trips = async (rows: number) => {
+      const { requests } = officeHost();
+      await excelHost().write(bigPlan(rows));
+      return requests;
+    };
+    const below = await trips(shots);
+    expect(below).toHaveLength(3);
+    // The counting is generous by no more than a few hundredths.
+    expect(below[1]!.bytes).toBeGreaterThan(0.96 * MOST_BYTES);
+    expect(await trips(shots + 300)).toHaveLength(4);
   });
 });
 

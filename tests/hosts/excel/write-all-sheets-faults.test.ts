@@ -8,14 +8,13 @@ import { answer } from "../../club/answer.ts";
 import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import type { Fault, Service } from "../../office-host/service.ts";
+import { stateOf } from "../../office-host/state-of.ts";
 import { SET_TEXT } from "../../sheets/bench-set.ts";
 import { demoSession } from "../../sheets/demo-session.ts";
 
 /** Of the thousands of actions every so many fails in turn; the small plan's test fails each one. */
 const STRIDE = 97;
 
-/** Everything the service keeps, less the counter that hands out identifiers. */
-const state = ({ workbook }: Service) => ({ ...structuredClone(workbook), last: 0 });
 const contents = ({ workbook }: Service) => contentsOfOfficeHost(workbook);
 
 /** A workbook in which the user has something of their own. */
@@ -36,7 +35,7 @@ async function hostWithWork(): Promise<Service> {
 
 async function writeWith(plan: WorkbookPlan, fault?: Fault) {
   const host = await hostWithWork();
-  const before = state(host);
+  const before = stateOf(host);
   if (fault) host.fault = fault;
   return { host, before, outcome: await excelHost().write(plan) };
 }
@@ -57,7 +56,7 @@ describe("comparison, decision and bench sheets", { timeout: 240_000 }, () => {
       for (const action of places) {
         const { host, before, outcome } = await writeWith(plan, { request, action });
         const where = `request ${request}, action ${action} of ${actions}`;
-        if (isProblem(outcome)) expect(state(host), where).toEqual(before);
+        if (isProblem(outcome)) expect(stateOf(host), where).toEqual(before);
         else expect(contents(host), where).toEqual(contents(healthy.host));
         expect(isProblem(outcome), where).toBe(request < requests.length - 1);
         faults++;

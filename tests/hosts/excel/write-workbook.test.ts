@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
+import type { SheetPlan, WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { contentsOfPlan } from "../../contents-of-plan.ts";
 import { contentsOfOfficeHost } from "../../office-host/contents-of-office-host.ts";
 import { removeNewerMembers } from "../../office-host/newer-members.ts";
@@ -14,6 +15,8 @@ const SIDE_BY_SIDE = "TRANSPOSE('Shots & more'!$D$2:$D$6)";
 const FILLED = ["B13", "C13", "D13", "E13", "F13"];
 const partOf = (i: number) => `INDEX(INDEX(${SIDE_BY_SIDE},0,0),1,${i + 1})`;
 const NO_CHART_TEXT = "The spreadsheet lets no add-in describe a chart for those who do not see it.";
+const NO_SPILLS =
+  "This spreadsheet fills no cells beside a formula; each of those cells has a formula of its own.";
 const NO_BOXES = "This spreadsheet has no tick boxes; choose TRUE or FALSE from the list in the cell.";
 
 describe("a plan written through the true client library", () => {
@@ -51,6 +54,66 @@ describe("a plan written through the true client library", () => {
   });
 });
 
+/** The sample plan's last sheet with something else on it. */
+function planWith(more: Partial<SheetPlan>): WorkbookPlan {
+  const { sheets, names, active } = samplePlan();
+  return { sheets: [sheets[0]!, sheets[1]!, { ...sheets[2]!, ...more }], names, active };
+}
+
+describe("what the spreadsheet does not take", () => {
+  test("a formula of more than 8,192 letters leaves its answers, and that is said", async () => {
+    const formula = `SUM(${"1,".repeat(4_100)}1)`;
+    const blocks = [
+      {
+        row: 0,
+        column: 0,
+        cells: [
+          [
+            { formula, value: 4101 },
+            { formula: "1+1", value: 2 },
+          ],
+        ],
+      },
+      { row: 2, column: 0, cells: [[{ formula, value: 1, spills: [[1, 2]] }, null]] },
+    ];
+    for (const version of ["1.20", "1.9"]) {
+      const { workbook } = officeHost(version);
+      expect(await excelHost().write(planWith({ blocks }))).toMatchObject({
+        notes: expect.arrayContaining([
+          "A formula was too long for the spreadsheet; in its place is its answer, which does not follow.",
+        ]),
+      });
+      const { cells } = contentsOfOfficeHost(workbook, (name) => name === "Limits").sheets[0]!;
+      expect(cells).toMatchObject({
+        A1: { value: 4101 },
+        B1: { formula: "1+1" },
+        A3: { value: 1 },
+        B3: { value: 2 },
+      });
+    }
+  });
+
+  test("a list of choices that is too long keeps its message, takes any entry, and that is said", async () => {
+    const area = { row: 0, column: 0, rows: 1, columns: 1 };
+    const choices = Array.from({ length: 40 }, (_, i) => `Build ${i}`);
+    const message = "One of the builds.";
+    const { workbook } = officeHost();
+    expect(
+      await excelHost().write(planWith({ validations: [{ kind: "list", area, choices, message }] })),
+    ).toMatchObject({
+      notes: expect.arrayContaining([
+        "A list of choices was too long for the spreadsheet to check; its cells take any entry.",
+      ]),
+    });
+    const painted = workbook.sheets
+      .at(-1)!
+      .paints.filter(({ property }) => property.startsWith("Validation"));
+    expect(painted.map(({ property, value }) => [property, value])).toEqual([
+      ["Validation/Prompt", expect.objectContaining({ message, showPrompt: true })],
+    ]);
+  });
+});
+
 describe("an older spreadsheet", () => {
   test("of ExcelApi 1.17 gets lists for tick boxes and comments for notes, and says so", async () => {
     const { workbook } = officeHost("1.17");
@@ -72,7 +135,9 @@ describe("an older spreadsheet", () => {
       contentsOfOfficeHost(workbook, (name) => name === "Player's comparison").sheets[0]!.cells;
     expect(cells(spilling).B13).toMatchObject({ formula: SIDE_BY_SIDE, spills: "B13:F13" });
     const { workbook } = officeHost("1.11");
-    await excelHost().write(samplePlan());
+    expect(await excelHost().write(samplePlan())).toMatchObject({
+      notes: expect.arrayContaining([NO_SPILLS]),
+    });
     for (const [i, cell] of FILLED.entries()) {
       expect(cells(workbook)[cell]).toMatchObject({ formula: partOf(i) });
       expect(cells(workbook)[cell]).not.toHaveProperty("spills");
@@ -84,6 +149,7 @@ describe("an older spreadsheet", () => {
     const written = await excelHost().write(samplePlan());
     expect(written).toMatchObject({
       notes: [
+        NO_SPILLS,
         NO_BOXES,
         NO_CHART_TEXT,
         "This spreadsheet takes no notes from add-ins; the explanations on single cells were left out.",

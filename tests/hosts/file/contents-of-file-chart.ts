@@ -1,7 +1,7 @@
 import type { Chart, ChartAxisInfo, ChartSeriesInfo } from "hucre";
 import { areaName } from "../../../src/sheets/a1.ts";
 import type { Marker } from "../../../src/sheets/plan.ts";
-import type { AxisContents, ChartContents, SeriesContents } from "../../workbook-contents.ts";
+import type { AxisContents, ChartContents, ChartLook, SeriesContents } from "../../workbook-contents.ts";
 
 /** A chart of a file: as the reader tells it, and names and missing lines from the parts of the file themselves. */
 export function contentsOfFileChart(
@@ -28,7 +28,26 @@ export function contentsOfFileChart(
     x: axisOf(chart.axes?.x),
     y: axisOf(chart.axes?.y),
     legend: chart.legend !== undefined && chart.legend !== false,
+    look: lookOf(xml),
     series: (chart.series ?? []).map((series, i) => seriesOf(series, outlines[i] ?? "", !unlisted.has(i))),
+  };
+}
+
+function lookOf(xml: string): ChartLook {
+  const [title = "", ...axes] = [...xml.matchAll(/<c:title>.*?<\/c:title>/g)].map(([found]) => found);
+  const own = xml.slice(xml.indexOf("</c:chart>"));
+  const grid = /<c:majorGridlines>.*?<\/c:majorGridlines>/.exec(xml)?.[0] ?? "";
+  const fill = (part: string) => `#${/srgbClr val="(\w+)"/.exec(part)?.[1]?.toLowerCase()}`;
+  const size = (part: string) => Number(/sz="(\d+)"/.exec(part)?.[1]) / 100;
+  return {
+    background: fill(own),
+    border: fill(own.slice(own.indexOf("<a:ln>"))),
+    titleSize: size(title),
+    titleColor: fill(title),
+    axisTitleSizes: axes.map(size),
+    labelColors: [...xml.matchAll(/<c:txPr>.*?<\/c:txPr>/g)].map(([found]) => fill(found)),
+    gridline: fill(grid),
+    gridlineWeight: Number(/w="(\d+)"/.exec(grid)?.[1]) / 12_700,
   };
 }
 

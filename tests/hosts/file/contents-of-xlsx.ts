@@ -57,6 +57,7 @@ function sheetContents(sheet: FileSheet): Omit<SheetContents, "charts"> {
         }),
       )
       .sort(),
+    gridlines: sheet.view?.showGridLines ?? true,
     frozen: sheet.freezePane
       ? { rows: sheet.freezePane.rows ?? 0, columns: sheet.freezePane.columns ?? 0 }
       : null,

@@ -1,0 +1,2 @@
+/** The user stopped the work. */
+export class Stopped extends Error {}
