@@ -31,5 +31,6 @@ export async function fetchTheRest(): Promise<void> {
     import("./ledger-view.tsx"),
     import("./ledger-desk.ts"),
     import("../sheets/comparison-workbook.ts"),
+    import("./run-long.ts").then(({ fetchScript }) => fetchScript()),
   ]);
 }

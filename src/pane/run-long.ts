@@ -91,7 +91,8 @@ async function inSlices(
   }
 }
 
-function fetchScript(): Promise<void> {
+/** Fetches the worker's script for the page itself, which reads in slices where no worker can fetch it any more. */
+export function fetchScript(): Promise<void> {
   if (globalThis.longWork) return Promise.resolve();
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");

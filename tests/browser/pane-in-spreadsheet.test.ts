@@ -11,6 +11,7 @@ import { newService, type Service } from "../office-host/service.ts";
 import { axeFaults } from "./axe-faults.ts";
 import { type BuiltFile, buildAddin, builtFiles } from "./build-addin.ts";
 import { walkByKeyboard } from "./keyboard-walk.ts";
+import { pasteMany } from "./long-table.ts";
 import { openBrowser } from "./open-browser.ts";
 import { openPaneInSpreadsheet, type SpreadsheetLook } from "./pane-in-spreadsheet.ts";
 import { openAll } from "./pane-page.ts";
@@ -250,6 +251,8 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
       .toMatch(/^Added Comparison/);
     expect(await page.locator("#unfetched").count()).toBe(0);
     expect(complaints).toEqual([]);
+    await pasteMany(page, 8000);
+    await page.locator("#long-table .headline").waitFor({ timeout: 60_000 });
   });
 
   test("says that a part of it cannot be fetched, and shows it once it can", async () => {
