@@ -159,6 +159,30 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
 });
 
 describe("what a build is made of", { timeout: PATIENCE }, () => {
+  test("stays in its box while it is typed, though shots come in meanwhile", async () => {
+    const page = await openPane(browser);
+    await box(page).fill(DEMO_TEXT);
+    await openAll(page);
+    await page.getByLabel("Player", { exact: true }).fill("Row");
+    const shot = DEMO_TEXT.split("\n").at(-1)!;
+    const comes = (text: string) =>
+      page.locator("#more-shots").evaluate((line, more) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData("text/plain", more);
+        line.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+      }, text);
+    await comes(shot);
+    await page.locator("#shots .brief", { hasText: "25 of 25" }).waitFor();
+    expect(await page.getByLabel("Player", { exact: true }).inputValue()).toBe("Row");
+    const weight = page.locator("#builds .card").nth(1).getByLabel("Shaft weight, g");
+    await page.locator("#builds .card summary").nth(1).click();
+    await weight.fill("9");
+    await comes(shot);
+    await page.locator("#shots .brief", { hasText: "26 of 26" }).waitFor();
+    expect(await weight.inputValue()).toBe("9");
+    await page.close();
+  });
+
   test("is entered, refused with bounds that would do, taken out again and stays so", async () => {
     const page = await openPane(browser);
     await box(page).fill(DEMO_TEXT);
