@@ -18,6 +18,9 @@ const WATCHED: readonly MetricKey[] = ["clubSpeed", "ballSpeed", "carry"];
 /** A drift this unlikely without a cause is worth a warning. */
 const LEVEL = 0.05;
 
+/** Shots beyond what the line and the builds take; fewer lie on a line by chance too often (common sense, no source). */
+const FEWEST_SPARE = 5;
+
 /**
  * Drift with the order of the shots, by least squares on the order and on which build it was, so that builds hit late
  * are not blamed or praised for the hour. Metrics with too few shots are left out.
@@ -30,6 +33,8 @@ export function orderDrift(session: Session): OrderDrift[] {
   return WATCHED.flatMap((metric) => {
     const column = table.values.get(metric);
     if (!column) return [];
+    const measured = kept.filter((i) => !Number.isNaN(column[i]!)).length;
+    if (measured - used.length - 2 < FEWEST_SPARE) return [];
     const fit = regression(
       kept.map((i) => column[i]!),
       [kept, ...used],

@@ -49,7 +49,9 @@ export function bringForward(table: Table, from: number = formOf(table)): Brough
   );
   const kept = at("Kept");
   const rows = table.rows.map((cells) => {
-    if (form >= 0 && Number(cells[form] ?? 1) >= SCHEMA_VERSION) return [...cells, ...counts.map(() => null)];
+    const blank = cells.every((cell) => cell === null || cell === "");
+    if (blank || (form >= 0 && Number(cells[form] ?? 1) >= SCHEMA_VERSION))
+      return [...cells, ...counts.map(() => null)];
     const row = [...cells];
     if (form >= 0) row[form] = SCHEMA_VERSION;
     if (chance >= 0 && typeof row[chance] === "number") row[chance] = row[chance] / 100;
@@ -67,7 +69,10 @@ export function bringForward(table: Table, from: number = formOf(table)): Brough
   if (form >= 0) return { table: { headings: all, rows }, from, changes };
   changes.push("Each row says which form it is in now.");
   return {
-    table: { headings: [...all, "Form"], rows: rows.map((row) => [...row, SCHEMA_VERSION]) },
+    table: {
+      headings: [...all, "Form"],
+      rows: rows.map((row) => [...row, row.some((cell) => cell !== null) ? SCHEMA_VERSION : null]),
+    },
     from,
     changes,
   };

@@ -7,7 +7,10 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-/** A row by its columns' keys. */
+/**
+ * A row by its columns' keys. A key that is absent says nothing of its column: what stands there already stays. `null`
+ * says that there is nothing, and empties it.
+ */
 export type Row = Readonly<Record<string, Cell>>;
 
 /** The figure in a cell; null where there is none. */

@@ -54,9 +54,18 @@ export async function ledgerParquet(
 /** Rows from a Parquet file that `ledgerParquet` wrote, or one with the same column names. */
 export async function readLedgerParquet(bytes: Uint8Array, schema: Schema = LEDGER): Promise<Outcome<Row[]>> {
   try {
-    const { parquetReadObjects } = await import("hyparquet");
+    const { parquetMetadataAsync, parquetReadObjects } = await import("hyparquet");
     const file = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer;
-    const found = await parquetReadObjects({ file });
+    const metadata = await parquetMetadataAsync(file);
+    const form = Number(
+      metadata.key_value_metadata?.find(({ key }) => key === "form")?.value ?? SCHEMA_VERSION,
+    );
+    if (form > SCHEMA_VERSION) {
+      return invalid(
+        `The file is in form ${form} of the ledger, and this version knows forms up to ${SCHEMA_VERSION}; update it first.`,
+      );
+    }
+    const found = await parquetReadObjects({ file, metadata });
     if (found.length > 0 && !(schema.key in found[0]!)) {
       return invalid(`The file has no column "${schema.key}", so it is no ${schema.table}.`);
     }

@@ -13,17 +13,25 @@ import { sessionId } from "./session-id.ts";
 
 /** What the session itself does not say. */
 export interface LedgerExtra {
-  /** What was ordered, by build. */
-  readonly ordered?: Readonly<Record<string, string>>;
+  /** What was ordered, by build; null: nothing any more. What the ledger says of other builds stays. */
+  readonly ordered?: Readonly<Record<string, string | null>>;
+  /** Left out: the notes that stand in the ledger stay. */
   readonly note?: string;
+  /** The name that the ledger has for the session since it was first kept; left out: it is kept for the first time. */
+  readonly session?: string;
 }
 
-/** A session as rows of the ledger, one a build, in the order in which they were first hit. */
+/**
+ * A session as rows of the ledger, one a build, in the order in which they were first hit. What was ordered and noted is
+ * in a row only where it is told, for people write that into the table by hand, and keeping the session once more must
+ * not empty it. No build is chosen where the verdict is that it is too close to call.
+ */
 export function ledgerRows(session: Session, decision: Outcome<Decision>, extra: LedgerExtra = {}): Row[] {
-  const id = sessionId(session);
+  const id = extra.session ?? sessionId(session);
   const { builds, differences } = compareBuilds(session);
   const same = sameConditions(session);
   const air = sessionAir(session.air);
+  const named = !isProblem(decision) && decision.verdict !== "too close to call";
   const chances = isProblem(decision) ? [] : decision.chances.builds;
   return builds.map(({ name, shots, kept, metrics }, place) => {
     const gain = differences.find((one) => one.build === name && one.metric === "carry");
@@ -60,11 +68,11 @@ export function ledgerRows(session: Session, decision: Outcome<Decision>, extra:
       gainLow: gain?.low ?? null,
       gainHigh: gain?.high ?? null,
       verdict: isProblem(decision) ? null : decision.verdict,
-      chosen: !isProblem(decision) && decision.best.build === name,
+      chosen: named && decision.best.build === name,
       chance: chances.find((one) => one.build === name)?.chance ?? null,
-      ordered: extra.ordered?.[name]?.trim() || null,
+      ...(extra.ordered?.[name] === undefined ? {} : { ordered: extra.ordered[name]?.trim() || null }),
       source: "fitting",
-      note: extra.note?.trim() || null,
+      ...(extra.note === undefined ? {} : { note: extra.note.trim() || null }),
     };
   });
 }

@@ -7,7 +7,7 @@ import type { MeanDifference } from "../stats/welch.ts";
 import { type MeanAndSpread, welchOfSummaries } from "../stats/welch-of-summaries.ts";
 import { figureIn, type Row, textIn } from "./cell.ts";
 import { playerKey } from "./player-key.ts";
-import { buildKey, type LedgerSession, sessionsOf } from "./sessions-of.ts";
+import { buildKey, chosenRow, type LedgerSession, orderedRow, sessionsOf } from "./sessions-of.ts";
 
 /** One player's earlier fitting held against a later one. */
 export interface LookBack {
@@ -42,7 +42,8 @@ const COMPARED: readonly MetricKey[] = [
 
 /**
  * The player's last session with a kind of club against the last one before it in which the build that was ordered then,
- * or else chosen, was hit. Carries are compared in standard air where both sessions have them.
+ * or else chosen, was hit. Carries are compared in standard air where every build of the comparison has one, on both days;
+ * else all of them as measured.
  */
 export function lookBack(rows: readonly Row[], player: string, units: UnitSet = "us"): Outcome<LookBack[]> {
   const wanted = playerKey(player);
@@ -68,15 +69,16 @@ export function lookBack(rows: readonly Row[], player: string, units: UnitSet = 
   );
 }
 
-const winner = (rows: readonly Row[]) =>
-  rows.find((row) => textIn(row, "ordered") !== "") ?? rows.find((row) => row.chosen === true) ?? null;
+const winner = (rows: readonly Row[]) => orderedRow(rows) ?? chosenRow(rows) ?? null;
 
 function compare(then: LedgerSession, now: LedgerSession, chosen: Row, units: UnitSet): LookBack {
   const again = now.rows.find((row) => buildKey(row) === buildKey(chosen)) ?? null;
   const base = then.rows.find((row) => row.baseline === true && row !== chosen) ?? null;
   const baseNow = base && (now.rows.find((row) => buildKey(row) === buildKey(base)) ?? null);
-  const sameAir = [chosen, ...(again ? [again] : [])].every((row) => figureIn(row, "carrySameAir") !== null);
-  const stated = [chosen, ...(again ? [again] : [])].every((row) => figureIn(row, "airDensity") !== null);
+  // All or none: a lead then in one air and a lead now in another are no two of a kind.
+  const involved = [chosen, again, base, baseNow].filter((row) => row !== null);
+  const sameAir = involved.every((row) => figureIn(row, "carrySameAir") !== null);
+  const stated = involved.every((row) => figureIn(row, "airDensity") !== null);
   const gain = gainWords(
     difference(chosen, base, sameAir),
     again ? difference(again, baseNow, sameAir) : null,
@@ -95,7 +97,7 @@ function compare(then: LedgerSession, now: LedgerSession, chosen: Row, units: Un
         : [`${textIn(chosen, "build")} was not hit on ${now.date}, so nothing tells how it does now.`]),
       sameAir
         ? "Carries are those of the same strikes in standard air at sea level."
-        : "Carries are as measured: not both sessions have what it takes to put them in the same air.",
+        : "Carries are as measured: not every build of both days has what it takes to put them in the same air.",
       ...(sameAir && !stated ? ["The air of a session was not stated and is taken for standard air."] : []),
       "Two days differ in more than the club: swing, ball, mat and launch monitor. Only what was hit side by side on one day is a test of the club.",
       "The build that won then was the best of several, so some of its lead was luck: expect a little less of it now.",
@@ -113,8 +115,7 @@ function summaryOf(row: Row | null, metric: MetricKey, sameAir: boolean): MeanAn
 }
 
 function difference(row: Row, base: Row | null, sameAir: boolean): MeanDifference | null {
-  const air = sameAir && base !== null && figureIn(base, "carrySameAir") !== null;
-  const [a, b] = [summaryOf(row, "carry", air), summaryOf(base, "carry", air)];
+  const [a, b] = [summaryOf(row, "carry", sameAir), summaryOf(base, "carry", sameAir)];
   const found = a && b ? welchOfSummaries(a, b) : null;
   return found && !isProblem(found) ? found : null;
 }

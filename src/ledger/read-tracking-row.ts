@@ -1,4 +1,6 @@
+import type { UnitSet } from "../shots/unit-set.ts";
 import type { Cell, Row } from "./cell.ts";
+import { namedBuild } from "./named-build.ts";
 import { type DayOrder, readDay } from "./tracking-dates.ts";
 import { trackingFigure, trackingMeasure } from "./tracking-figure.ts";
 import type { TrackingColumn } from "./tracking-heading.ts";
@@ -15,9 +17,15 @@ export interface TrackingProblem {
 export interface TrackingReading {
   readonly decimal: "." | ",";
   readonly order: DayOrder | null;
+  /** What a figure is in that states no unit itself, under a heading that states none. */
+  readonly units: UnitSet;
+  /** All builds of the sheet, for words that name one. */
+  readonly builds: readonly string[];
+  /** Hears of a figure that was taken to be in a unit which nobody stated. */
+  readonly assumed: (column: TrackingColumn, unit: string) => void;
 }
 
-/** One line as ledger facts: a row for each build it holds. */
+/** One line as ledger facts: a row for each build it holds. A row has only the keys that the line says something of. */
 export function readTrackingRow(
   line: TrackingLine,
   columns: readonly TrackingColumn[],
@@ -25,10 +33,12 @@ export function readTrackingRow(
 ) {
   const problems: TrackingProblem[] = [];
   const blocks = [...new Set(columns.map(({ block }) => block))].filter((block) => block > 0);
-  const rows = (blocks.length === 0 ? [0] : blocks).flatMap((block) => {
-    const own = columns.flatMap((column, place) => (column.block === block && block > 0 ? [place] : []));
-    if (block > 0 && own.every((place) => isBlank(line.cells[place] ?? ""))) return [];
-    const row = oneBuild(line, columns, block, reading, problems);
+  const filled = blocks.filter((block) =>
+    columns.some((column, place) => column.block === block && !isBlank(line.cells[place] ?? "")),
+  );
+  const beside = filled.flatMap((block) => buildIn(line, columns, block) ?? []);
+  const rows = (blocks.length === 0 ? [0] : filled).flatMap((block) => {
+    const row = oneBuild(line, columns, block, { ...reading, beside }, problems);
     if (textOf(row.build) === "") {
       problems.push({ line: line.line, cell: said(line), why: "names no build" });
       return [];
@@ -45,25 +55,50 @@ export function readTrackingRow(
   return { rows, problems: unique };
 }
 
+/** What a line calls the build of a block; block 0 where it holds one build alone. */
+export function buildIn(
+  { cells }: TrackingLine,
+  columns: readonly TrackingColumn[],
+  block: number,
+): string | null {
+  const at = (of: number) => columns.findIndex((column) => column.key === "build" && column.block === of);
+  const place = at(block) < 0 ? at(0) : at(block);
+  const cell = cells[place] ?? "";
+  return isBlank(cell) ? null : cell;
+}
+
 const TELLING = /(Mean|Sd)$|^(verdict|ordered|chosen|chance)$/;
 const textOf = (cell: Cell | undefined) => String(cell ?? "").trim();
 const said = (line: TrackingLine) => line.cells.filter((cell) => cell !== "").join(" | ");
+
+interface OneBuildReading extends TrackingReading {
+  /** Builds that the line holds side by side; none where it holds one alone. */
+  readonly beside: readonly string[];
+}
 
 function oneBuild(
   line: TrackingLine,
   columns: readonly TrackingColumn[],
   block: number,
-  { decimal, order }: TrackingReading,
+  reading: OneBuildReading,
   problems: TrackingProblem[],
 ): Row {
-  const row: Record<string, Cell> = { player: line.player ?? null, club: line.club ?? null, date: null };
+  const { decimal, order, units } = reading;
+  const build = buildIn(line, columns, block);
+  const row: Record<string, Cell> = {
+    ...(line.player ? { player: line.player } : {}),
+    ...(line.club ? { club: line.club } : {}),
+    ...(build === null ? {} : { build }),
+  };
   const notes: string[] = [];
   const problem = (heading: string, cell: string, why: string) =>
     problems.push({ line: line.line, cell: `${heading}: ${cell}`, why });
-  const setDay = (heading: string, cell: string) => {
-    row.date = readDay(cell, order);
-    if (row.date === null) problem(heading, cell, "no day, or one whose order is not known");
+  const set = (key: string, value: Cell, heading: string, cell: string, why: string) => {
+    if (value === null) problem(heading, cell, why);
+    else row[key] = value;
   };
+  const setDay = (heading: string, cell: string) =>
+    set("date", readDay(cell, order), heading, cell, "no day, or one whose order is not known");
   if (line.day) setDay("Date", line.day);
   for (const [place, column] of columns.entries()) {
     const cell = line.cells[place] ?? "";
@@ -73,37 +108,88 @@ function oneBuild(
       if (heading !== "") notes.push(`${heading}: ${cell}`);
       else problem(`column ${place + 1}`, cell, "stands under no heading");
     } else if (metric) {
-      const found = trackingFigure(cell, metric, unit, decimal);
+      const found = trackingFigure(cell, metric, unit, decimal, units);
       if (!found) problem(heading, cell, "is no figure, or in a unit that this cannot have");
       else {
-        row[key] = found.mean;
+        row[key] = column.leftPositive && !found.sided && key.endsWith("Mean") ? 0 - found.mean : found.mean;
         if (found.sd !== null) row[`${metric}Sd`] = found.sd;
+        if (found.assumed !== null) reading.assumed(column, found.assumed);
       }
     } else if (key === "date") setDay(heading, cell);
     else if (key === "kept") countShots(row, cell, () => problem(heading, cell, "is no count"));
     else if (key === "shaftWeight" || key === "length" || key === "loft" || key === "tempo") {
-      row[key] = trackingMeasure(cell, key, unit, decimal);
-      if (row[key] === null) problem(heading, cell, "is no figure in a unit that this can have");
+      const found = trackingMeasure(cell, key, unit, decimal);
+      set(key, found?.value ?? null, heading, cell, "is no figure in a unit that this can have");
+      if (found && found.assumed !== null) reading.assumed(column, found.assumed);
     } else if (key === "chosen") {
-      row.chosen = /^(y|yes|x|✓|✔|true|ja|j|oui|si|sí|won|winner|best|1|\*)$/i.test(cell);
+      const found = chosenOf(cell, column.block === 0 ? block : 0, row, reading);
+      set(key, found, heading, cell, "does not say which build of these");
+    } else if (key === "ordered") {
+      const found = orderedOf(cell, column.block === 0 ? block : 0, row, reading);
+      if (found === undefined) problem(heading, cell, "does not say which build of these");
+      else if (found !== OF_ANOTHER) row.ordered = found;
     } else if (key === "verdict") row.verdict = verdictOf(cell) ?? cell;
     else if (key === "chance") {
       const share = /^(\d+(?:[.,]\d+)?)\s*%?$/.exec(cell);
       const figure = Number(share?.[1]?.replace(",", "."));
-      row.chance = share ? (cell.includes("%") || figure > 1 ? figure / 100 : figure) : null;
-      if (row.chance === null) problem(heading, cell, "is no chance");
-    } else if (key === "hand") row.hand = /^l/i.test(cell) ? "left" : "right";
+      const chance = cell.includes("%") || figure > 1 ? figure / 100 : figure;
+      set(key, share ? chance : null, heading, cell, "is no chance");
+    } else if (key === "hand") set(key, handOf(cell), heading, cell, "is neither right nor left");
     else if (key === "note") notes.unshift(cell);
-    else row[key] = cell;
+    else if (key !== "build") row[key] = cell;
+    else if (cell !== build) notes.push(`${heading}: ${cell}`);
   }
-  if (/^(?:y|yes|x|✓|✔|ja|oui|si|sí|true)$/i.test(textOf(row.ordered))) row.ordered = row.build ?? null;
-  if (/^(?:n|no|nein|non|false|-)$/i.test(textOf(row.ordered))) row.ordered = null;
   for (const key of Object.keys(row)) {
     const metric = /^(.*)Mean$/.exec(key)?.[1];
     if (metric && typeof row.kept === "number") row[`${metric}N`] = row.kept;
   }
-  row.note = notes.length === 0 ? null : notes.join("; ");
+  if (notes.length > 0) row.note = notes.join("; ");
   return row;
+}
+
+const YES = /^(?:y|yes|x|✓|✔|true|ja|j|oui|si|sí|won|winner|best|1|\*)$/i;
+const NO = /^(?:n|no|nein|non|false|none|lost|0|-)$/i;
+
+/**
+ * Whether a cell says that this build was the one. `shared` is the place of the build on its line where the cell counts
+ * for several builds side by side, else 0: there a mere "yes" names none of them, and a number names one by its place.
+ */
+function chosenOf(
+  cell: string,
+  shared: number,
+  row: Row,
+  { beside, builds }: OneBuildReading,
+): boolean | null {
+  const several = shared > 0 && beside.length > 1;
+  if (several && /^#?[1-9]$/.test(cell)) return Number(cell.replace("#", "")) === shared;
+  if (NO.test(cell)) return false;
+  if (YES.test(cell)) return several ? null : true;
+  const named = namedBuild(cell, shared > 0 ? beside : builds);
+  return named === null ? null : named === row.build;
+}
+
+/** An order that is another build's, of which this row says nothing. */
+const OF_ANOTHER = Symbol("of another");
+
+/** What was ordered of this build; undefined where an order for several builds does not say of which. */
+function orderedOf(
+  cell: string,
+  shared: number,
+  row: Row,
+  { beside, builds }: OneBuildReading,
+): Cell | typeof OF_ANOTHER | undefined {
+  const several = shared > 0 && beside.length > 1;
+  if (NO.test(cell)) return null;
+  if (YES.test(cell)) return several ? undefined : (row.build ?? null);
+  const named = namedBuild(cell, shared > 0 ? beside : builds);
+  if (named !== null) return named === row.build ? cell : OF_ANOTHER;
+  return several ? undefined : cell;
+}
+
+/** In the words of English, German, French and Spanish sheets (common practice, no source). */
+function handOf(cell: string): string | null {
+  if (/^(?:l|lh|lhd?|left.*|links.*|gauch.*|zurd.*|izq.*)$/i.test(cell)) return "left";
+  return /^(?:r|rh|rhd?|right.*|rechts.*|droit.*|diestr.*|derech.*)$/i.test(cell) ? "right" : null;
 }
 
 /** "6", "6 of 8", "6/8": kept and hit. */

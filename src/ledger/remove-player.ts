@@ -9,8 +9,6 @@ export interface Removal {
   readonly changes: readonly TableChange[];
   readonly entries: number;
   readonly shots: number;
-  /** Sessions of theirs, for what else is kept under them. */
-  readonly sessions: readonly string[];
 }
 
 /**
@@ -47,7 +45,6 @@ export function removePlayer(ledger: Table, shots: Table | null, player: string)
     ],
     entries: theirs.length,
     shots: gone.length,
-    sessions: [...sessions],
   };
 }
 

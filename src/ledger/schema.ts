@@ -111,7 +111,7 @@ export const LEDGER: Schema = {
     column("gainLow", "Gain from (yd)", "number", "yd", "lower 95 % limit of the gain, Welch", 1),
     column("gainHigh", "Gain to (yd)", "number", "yd", "upper 95 % limit of the gain, Welch", 1),
     column("verdict", "Verdict", "text", "", "of the session: clear, leaning, too close to call; empty where none was reached"),
-    column("chosen", "Chosen", "truth", "", "whether the verdict names this build"),
+    column("chosen", "Chosen", "truth", "", "whether the verdict names this build; of none where it is too close to call"),
     column("chance", "Chance", "number", "", "chance that this build serves the goal best, 0 to 1", 3),
     column("ordered", "Ordered", "text", "", "what was ordered of this build; empty: nothing"),
     column("source", "Source", "text", "", "fitting, or where the row was brought in from"),
@@ -135,5 +135,3 @@ export const SHOTS: Schema = {
       column(key, withUnit(label, unit), "number", unit, meaning, decimals)),
   ],
 };
-
-export const SCHEMAS: readonly Schema[] = [LEDGER, SHOTS];

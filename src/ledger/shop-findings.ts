@@ -1,5 +1,6 @@
 import { isProblem } from "../outcome/problem.ts";
-import { type Band, SPEED_BANDS, TEMPO_BANDS } from "./bands.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
+import { bandsOf } from "./bands.ts";
 import type { Row } from "./cell.ts";
 import { type NeverWon, neverWon } from "./never-won.ts";
 import { MAIN_METRICS } from "./schema.ts";
@@ -9,6 +10,8 @@ import { type WeightAcrossPlayers, weightAcrossPlayers } from "./weight-across-p
 
 /** What the shop's data say, and what they cannot. */
 export interface ShopFindings {
+  /** What its figures are to be shown in; they are kept in yards, miles an hour and inches throughout. */
+  readonly units: UnitSet;
   readonly sessions: number;
   readonly players: number;
   readonly weight: readonly (WeightAcrossPlayers & { readonly band: string })[];
@@ -29,19 +32,16 @@ export const SHOP_WARNINGS: readonly string[] = [
   "A build that never won may have been tried with players it was not meant for.",
 ];
 
-const ALL: Band = { name: "all players", holds: () => true };
-
 /** Looks through the whole ledger. */
-export function shopFindings(rows: readonly Row[]): ShopFindings {
+export function shopFindings(rows: readonly Row[], units: UnitSet = "us"): ShopFindings {
   const sessions = sessionsOf(rows);
   const missing = new Set<string>();
-  const weight = [ALL, ...SPEED_BANDS, ...TEMPO_BANDS].flatMap((band) => {
-    const own = rows.filter(band.holds);
+  const weight = [{ name: "all players", rows }, ...bandsOf(rows, units)].flatMap(({ name, rows: own }) => {
     return MAIN_METRICS.flatMap((metric) => {
       const found = weightAcrossPlayers(own, metric);
-      if (!isProblem(found)) return [{ ...found, band: band.name }];
+      if (!isProblem(found)) return [{ ...found, band: name }];
       if (own.length > 0 && metric === "carry") {
-        missing.add(`Shaft weight, ${band.name}: ${found.message}`);
+        missing.add(`Shaft weight, ${name}: ${found.message}`);
       }
       return [];
     });
@@ -51,6 +51,7 @@ export function shopFindings(rows: readonly Row[]): ShopFindings {
   if (rows.length > 0 && rows.every((row) => (row.tempo ?? null) === null))
     missing.add("Tempo is not in the ledger.");
   return {
+    units,
     sessions: sessions.length,
     players: new Set(sessions.map(({ player }) => player).filter((player) => player !== "")).size,
     weight,

@@ -1,16 +1,21 @@
+import { unitText } from "../sheets/display-session.ts";
 import { freeSheetName, type Taken } from "../sheets/free-names.ts";
 import type { CellValue, WorkbookPlan } from "../sheets/plan.ts";
 import { area, SheetDraft } from "../sheets/sheet-draft.ts";
 import { metricOf } from "../shots/metrics.ts";
+import { showing } from "../shots/showing.ts";
 import type { ShopFindings } from "./shop-findings.ts";
 
 const COLUMNS = 8;
+
+/** Builds that never won are listed the least likely first; the rest would be chance mostly. */
+const LISTED = 30;
 
 /** The Shop sheet: what the ledger says, with its limits, and in the same type size what it cannot say. */
 export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string): WorkbookPlan {
   const name = freeSheetName("Shop", taken.sheets);
   const draft = new SheetDraft(name);
-  const { sessions, players, held, weight, missing, warnings } = findings;
+  const { sessions, players, held, weight, missing, warnings, units } = findings;
   draft.put(0, 0, [["What the shop's data say"]], "title");
   draft.put(
     1,
@@ -47,8 +52,9 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
       "headingLeft",
     );
     const lines = weight.map((one): CellValue[] => {
-      const { label, unit } = metricOf(one.metric);
-      return [one.band, label, one.perTenGrams, one.low, one.high, unit, one.players, one.rows];
+      const metric = metricOf(one.metric);
+      const [change, from, to] = [one.perTenGrams, one.low, one.high].map(showing(metric, units));
+      return [one.band, metric.label, change!, from!, to!, unitText(metric, units), one.players, one.rows];
     });
     draft.put(row + 1, 0, lines, "plain");
     draft.format(area(row + 1, 2, lines.length, 3), "+0.00;-0.00;0.00");
@@ -64,13 +70,21 @@ export function shopWorkbook(findings: ShopFindings, taken: Taken, made: string)
   if (findings.neverWon.length > 0) {
     draft.put(row, 0, [["Build", "Sessions", "Chance"]], "headingLeft");
     const lines = findings.neverWon
-      .slice(0, 30)
+      .slice(0, LISTED)
       .map(({ build, sessions: n, chance }): CellValue[] => [build, n, chance]);
+    const more = findings.neverWon.length - lines.length;
     draft.put(row + 1, 0, lines, "plain");
     draft.format(area(row + 1, 2, lines.length), "0.000");
     row += lines.length + 1;
     sentences(
-      ["Chance is how often a build as good as those beside it would be chosen in none of these sessions."],
+      [
+        "Chance is how often a build as good as those beside it would be chosen in none of these sessions.",
+        ...(more > 0
+          ? [
+              `${counted(more, "build")} more, each with a greater chance, ${more === 1 ? "is" : "are"} not listed.`,
+            ]
+          : []),
+      ],
       "sentence",
     );
   } else sentences(["No build was tried in three sessions without being chosen once."], "sentence");

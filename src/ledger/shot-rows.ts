@@ -3,9 +3,11 @@ import { METRICS } from "../shots/metrics.ts";
 import type { Row } from "./cell.ts";
 import { sessionId } from "./session-id.ts";
 
-/** A session's shots for the archive, in the order they were hit. Only metrics that the table has. */
-export function shotRows(session: Session): Row[] {
-  const id = sessionId(session);
+/**
+ * A session's shots for the archive, in the order they were hit. Only metrics that the table has. `id` is the name that
+ * the ledger has for the session since it was first kept.
+ */
+export function shotRows(session: Session, id: string = sessionId(session)): Row[] {
   const { table } = session;
   const columns = METRICS.flatMap(({ key }) => {
     const values = table.values.get(key);

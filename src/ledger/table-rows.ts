@@ -3,13 +3,17 @@ import type { Cell, Row, Table } from "./cell.ts";
 import { dayNumber, dayOfNumber } from "./day.ts";
 import type { Column, Schema } from "./schema.ts";
 
-/** A row as cells under these headings: days as day numbers. Headings that are not of the schema get `other`. */
+/**
+ * A row as cells under these headings: days as day numbers. Headings that are not of the schema, and those that the row
+ * says nothing of, get `other`.
+ */
 export function cellsOf<T>(row: Row, headings: readonly string[], schema: Schema, other: T): (Cell | T)[] {
   const known = columnsByHeading(schema);
   return headings.map((heading) => {
     const column = known.get(headingKey(heading));
     if (!column) return other;
-    const cell = row[column.key] ?? null;
+    const cell = row[column.key];
+    if (cell === undefined) return other;
     return column.type === "day" && typeof cell === "string" ? (dayNumber(cell) ?? cell) : cell;
   });
 }
@@ -45,4 +49,10 @@ export function typed(cell: Cell, { type }: Column): Cell {
 /** Columns of a schema by how their headings are compared. */
 export function columnsByHeading(schema: Schema): Map<string, Column> {
   return new Map(schema.columns.map((column) => [headingKey(column.heading), column]));
+}
+
+/** Headings that are not of the schema: columns of the user's own. */
+export function foreignColumns(headings: readonly string[], schema: Schema): string[] {
+  const known = columnsByHeading(schema);
+  return headings.filter((heading) => heading.trim() !== "" && !known.has(headingKey(heading)));
 }

@@ -5,8 +5,6 @@ export type DayOrder = "day first" | "month first";
 
 export interface DayEvidence {
   readonly order: DayOrder | null;
-  /** Whether any day needs the order to be known. */
-  readonly needed: boolean;
   /** A question for the user where days cannot be told, or speak both ways. */
   readonly question: string | null;
 }
@@ -26,13 +24,13 @@ export function dayEvidence(cells: readonly string[]): DayEvidence {
   const unsure = split.find(({ a, b }) => a !== b);
   if (dayFirst && monthFirst) {
     const question = `"${dayFirst.cell}" has the day first and "${monthFirst.cell}" the month: say which holds for the rest.`;
-    return { order: null, needed: true, question };
+    return { order: null, question };
   }
-  if (dayFirst) return { order: "day first", needed: true, question: null };
-  if (monthFirst) return { order: "month first", needed: true, question: null };
-  if (!unsure) return { order: null, needed: false, question: null };
+  if (dayFirst) return { order: "day first", question: null };
+  if (monthFirst) return { order: "month first", question: null };
+  if (!unsure) return { order: null, question: null };
   const question = `"${unsure.cell}" may be the ${unsure.a}. of month ${unsure.b} or the ${unsure.b}. of month ${unsure.a}: say whether the day or the month comes first.`;
-  return { order: null, needed: true, question };
+  return { order: null, question };
 }
 
 /** `yyyy-mm-dd` of a cell; null where it is no day or its order is not known. */
@@ -81,4 +79,8 @@ const MONTHS: readonly (readonly string[])[] = [
   ["dec", "dez", "dic"],
 ];
 
-const fullYear = (text: string) => (text.length > 2 ? Number(text) : 2000 + Number(text));
+/** Two digits from 69 on are of the last century, as POSIX reads them (strptime, %y: 69 to 99 are 1969 to 1999). */
+function fullYear(text: string): number {
+  const year = Number(text);
+  return text.length > 2 ? year : year + (year < 69 ? 2000 : 1900);
+}

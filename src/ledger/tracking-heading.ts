@@ -1,6 +1,7 @@
 import type { MetricKey } from "../shots/metrics.ts";
 import { readHeader } from "../shots/read-header.ts";
 import { squash } from "../shots/words.ts";
+import { unitOf } from "../units/unit-of.ts";
 import { MAIN_METRICS } from "./schema.ts";
 
 /** What a column of somebody's own tracking sheet holds. */
@@ -11,8 +12,12 @@ export interface TrackingColumn {
   readonly metric: MetricKey | null;
   /** As the heading states it; empty where it does not. */
   readonly unit: string;
+  /** Whether its figures count left as positive, against ours. */
+  readonly leftPositive?: boolean;
   /** 1, 2, ... where one line holds several builds side by side; 0 where a column counts for all of them. */
   readonly block: number;
+  /** The heading of an earlier column that holds the same, which goes before this one. */
+  readonly twin?: string;
 }
 
 /** Headings of what is no measurement (common practice, no source), in the ways shops write them. */
@@ -40,6 +45,18 @@ const NAMES: Readonly<Record<string, string>> = {
   tempo: "tempo",
 };
 
+/** All that a column of a tracking sheet may be taken for. */
+export const TRACKING_KEYS: readonly string[] = [
+  ...Object.keys(NAMES),
+  ...MAIN_METRICS.flatMap((metric) => [`${metric}Mean`, `${metric}Sd`]),
+];
+
+/** A column that somebody says holds something else than its heading seems to say. */
+export function correctedHeading(column: TrackingColumn, key: string | null): TrackingColumn {
+  const metric = MAIN_METRICS.find((one) => key === `${one}Mean` || key === `${one}Sd`) ?? null;
+  return { ...column, key, metric };
+}
+
 const BY_NAME = new Map(
   Object.entries(NAMES).flatMap(([key, names]) =>
     names.split(",").map((name) => [squash(name), key] as const),
@@ -61,7 +78,7 @@ export function readTrackingHeading(text: string): TrackingColumn {
   return { ...readUnnumbered(numbered[1]!), heading, block: Number(numbered[2]) };
 }
 
-function readUnnumbered(heading: string): Omit<TrackingColumn, "block"> {
+function readUnnumbered(heading: string): Omit<TrackingColumn, "block" | "twin"> {
   const asides = [...heading.matchAll(ASIDE)].map((found) => found[1]!.trim());
   const bare = heading.replace(ASIDE, "").replace(/\s+/g, " ").trim();
   const field = BY_NAME.get(squash(bare));
@@ -69,12 +86,17 @@ function readUnnumbered(heading: string): Omit<TrackingColumn, "block"> {
   const spread = SPREAD.test(bare) || asides.some((aside) => /^(?:sd|±|\+\/-)/i.test(aside));
   const named = heading.replace(/\((?:sd|avg|mean)\)/gi, "").trim();
   const rest = strip(strip(named, SPREAD), MEAN);
-  const { key, unit } = readHeader(rest);
+  const { key, unit, leftPositive } = readHeader(rest);
   const metric = MAIN_METRICS.find((one) => one === key);
-  if (metric) return { heading, key: `${metric}${spread ? "Sd" : "Mean"}`, metric, unit };
+  if (metric) return { heading, key: `${metric}${spread ? "Sd" : "Mean"}`, metric, unit, leftPositive };
   const [first, last] = [/^(.*?)[\s,:-]+(g|gr|grams?|in|inch|inches|cm|°|deg)\.?$/i.exec(bare), squash(bare)];
   const worded = first ? BY_NAME.get(squash(first[1]!)) : BY_NAME.get(last);
-  return { heading, key: worded ?? null, metric: null, unit: first?.[2] ?? "" };
+  return {
+    heading,
+    key: worded ?? null,
+    metric: null,
+    unit: first?.[2] ?? unitOf(asides[0] ?? "")?.name ?? "",
+  };
 }
 
 /** A word may stand before the unit as well: "Carry avg (yd)". */

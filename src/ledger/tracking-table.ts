@@ -4,7 +4,12 @@ import { isMissing } from "../shots/missing.ts";
 import { plainLines, splitText } from "../shots/split-text.ts";
 import type { TrackingProblem } from "./read-tracking-row.ts";
 import { readDay } from "./tracking-dates.ts";
-import { readTrackingHeading, type TrackingColumn } from "./tracking-heading.ts";
+import {
+  correctedHeading,
+  readTrackingHeading,
+  TRACKING_KEYS,
+  type TrackingColumn,
+} from "./tracking-heading.ts";
 
 /** A line below the headings, with what lines above it said for it. */
 export interface TrackingLine {
@@ -29,12 +34,14 @@ const TOP = 25;
 
 /** Cuts a tracking sheet into columns and lines, and names the lines that are neither. */
 export function readTrackingTable(
-  sheet: string | readonly (readonly string[])[],
+  text: string,
   corrections: Readonly<Record<string, string | null>>,
 ): Outcome<TrackingTable> {
-  const cells = (typeof sheet === "string" ? split(sheet) : sheet).map((row) =>
-    row.map((cell) => cell.trim()),
-  );
+  const strange = Object.values(corrections).find((key) => key !== null && !TRACKING_KEYS.includes(key));
+  if (typeof strange === "string") {
+    return invalid(`A tracking sheet has no column "${strange}"; it may have ${TRACKING_KEYS.join(", ")}.`);
+  }
+  const cells = split(text).map((row) => row.map((cell) => cell.trim()));
   const strengths = cells.slice(0, TOP).map(strength);
   const at = strengths.indexOf(Math.max(...strengths, 2));
   if (at < 0) {
@@ -53,12 +60,15 @@ export function readTrackingTable(
   const units = cells[next] ?? [];
   const unitRow = isUnitRow(units);
   if (unitRow) next++;
-  const columns = headings.map((heading, place): TrackingColumn => {
-    const read = readTrackingHeading(heading);
-    const unit = read.unit || (unitRow ? bareUnit(units[place] ?? "") : "");
-    const told = corrections[heading];
-    return { ...read, unit, ...(told === undefined ? {} : { key: told }) };
-  });
+  const columns = withTwins(
+    headings.map((heading, place): TrackingColumn => {
+      const read = readTrackingHeading(heading);
+      const unit = read.unit || (unitRow ? bareUnit(units[place] ?? "") : "");
+      const told = corrections[read.heading];
+      return told === undefined ? { ...read, unit } : correctedHeading({ ...read, unit }, told);
+    }),
+    corrections,
+  );
   const left: TrackingProblem[] = [];
   let above: Above = {};
   for (const [i, row] of cells.slice(0, at).entries()) {
@@ -72,6 +82,22 @@ export function readTrackingTable(
   }
   const lines = body(cells, next, columns, left, cells[at]!, above);
   return { columns, lines, left, decimal: decimalOf(cells.slice(next)) };
+}
+
+/** Of two columns that hold the same the first counts, or the one that somebody said does; the other goes into notes. */
+function withTwins(
+  columns: readonly TrackingColumn[],
+  corrections: Readonly<Record<string, string | null>>,
+): TrackingColumn[] {
+  const same = (one: TrackingColumn, other: TrackingColumn) =>
+    one.key === other.key && one.block === other.block;
+  const told = ({ heading }: TrackingColumn) => corrections[heading] !== undefined;
+  return columns.map((column) => {
+    if (column.key === null || column.key === "note") return column;
+    const alike = columns.filter((other) => same(other, column));
+    const first = alike.find(told) ?? alike[0]!;
+    return first === column ? column : { ...column, key: null, metric: null, twin: first.heading };
+  });
 }
 
 type Above = { readonly player?: string; readonly day?: string; readonly club?: string };
@@ -117,8 +143,10 @@ function body(
           why: "a line with one cell that names neither a player nor a day",
         });
     } else {
-      // Cells merged downwards are filled in their first line only.
-      down = columns.map(({ key }, c) => row[c] || (MERGED.has(key ?? "") ? (down[c] ?? "") : ""));
+      // Cells merged downwards are filled in their first line only. A club does not reach down to the next player.
+      const next = columns.some(({ key }, c) => key === "player" && row[c] && row[c] !== down[c]);
+      const reaches = (key: string | null) => MERGED.has(key ?? "") && !(next && key === "club");
+      down = columns.map(({ key }, c) => row[c] || (reaches(key) ? (down[c] ?? "") : ""));
       lines.push({
         line: at + 1,
         cells: columns.map(({ key }, c) => (MERGED.has(key ?? "") ? down[c]! : (row[c] ?? ""))),

@@ -1,14 +1,13 @@
 import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import { wilson } from "../stats/wilson.ts";
-import { buildKey, type LedgerSession } from "./sessions-of.ts";
+import { buildKey, type LedgerSession, TOO_CLOSE } from "./sessions-of.ts";
 
 /** How often a verdict of "clear" was found again when the player came back. */
 export interface VerdictsHeld {
   /** Clear verdicts of which the build was hit again beside another one. */
   readonly lookedAt: number;
   readonly held: number;
-  readonly share: number;
-  /** 95 % limits of the share, Wilson. */
+  /** 95 % limits of the share that held, Wilson. */
   readonly low: number;
   readonly high: number;
   /** Clear verdicts that nobody could look at again. */
@@ -17,7 +16,7 @@ export interface VerdictsHeld {
 
 /**
  * Follows each clear verdict to the player's next session with the same kind of club in which the winner was hit again
- * beside another build: it held if the winner was chosen again. `sessions` the earliest first.
+ * beside another build and a build was chosen: it held if that was the winner again. `sessions` the earliest first.
  */
 export function verdictsHeld(sessions: readonly LedgerSession[]): Outcome<VerdictsHeld> {
   const later = new Map<string, LedgerSession[]>();
@@ -28,9 +27,10 @@ export function verdictsHeld(sessions: readonly LedgerSession[]): Outcome<Verdic
     const after = later.get(key) ?? [];
     if (session.verdict === "clear" && session.chosen !== "") {
       const again = after.find(
-        ({ rows, chosen, date }) =>
+        ({ rows, chosen, verdict, date }) =>
           date > session.date &&
           chosen !== "" &&
+          verdict !== TOO_CLOSE &&
           rows.length > 1 &&
           rows.some((row) => buildKey(row) === session.chosen),
       );
@@ -45,5 +45,5 @@ export function verdictsHeld(sessions: readonly LedgerSession[]): Outcome<Verdic
   if (lookedAt === 0)
     return unavailable("No player came back to hit the winner of a clear verdict against another build.");
   const limits = wilson(held, lookedAt);
-  return isProblem(limits) ? limits : { lookedAt, held, unseen, ...limits };
+  return isProblem(limits) ? limits : { lookedAt, held, unseen, low: limits.low, high: limits.high };
 }

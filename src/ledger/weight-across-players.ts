@@ -12,9 +12,6 @@ export interface WeightAcrossPlayers {
   readonly perTenGrams: number;
   readonly low: number;
   readonly high: number;
-  /** How far players' levels lie apart, and builds of one player from their line, as standard deviations. */
-  readonly playerSd: number;
-  readonly buildSd: number;
   readonly players: number;
   readonly rows: number;
 }
@@ -68,8 +65,6 @@ export function weightAcrossPlayers(rows: readonly Row[], metric: MetricKey): Ou
     perTenGrams: 10 * slope.estimate,
     low: 10 * (slope.estimate - half),
     high: 10 * (slope.estimate + half),
-    playerSd: model.groupSd,
-    buildSd: model.residualSd / Math.sqrt(found.reduce((sum, { shots }) => sum + shots, 0) / found.length),
     players: players.size,
     rows: found.length,
   };

@@ -1,6 +1,7 @@
 import { calledNow } from "./called-now.ts";
 import type { Change } from "./change.ts";
 import { type Draft, emptyDraft, type Kept, openDraft } from "./draft.ts";
+import { goesOn } from "./goes-on.ts";
 
 /** What is kept after a change. Answers the same object where nothing changed. */
 export function applyChange(kept: Kept, change: Change): Kept {
@@ -13,6 +14,14 @@ export function applyChange(kept: Kept, change: Change): Kept {
       return kept.drafts.some((draft) => draft.id === change.id) ? { ...kept, open: change.id } : kept;
     case "forget":
       return forget(kept, change.id);
+    case "inLedger": {
+      const drafts = kept.drafts.map((draft) =>
+        draft.id === change.id && goesOn(draft.text, change.text)
+          ? { ...draft, ledger: change.ledger }
+          : draft,
+      );
+      return { ...kept, drafts };
+    }
     default: {
       const before = openDraft(kept);
       const after = changeDraft(before, change);
@@ -22,7 +31,7 @@ export function applyChange(kept: Kept, change: Change): Kept {
   }
 }
 
-type DraftChange = Exclude<Change, { does: "units" | "new" | "open" | "forget" }>;
+type DraftChange = Exclude<Change, { does: "units" | "new" | "open" | "forget" | "inLedger" }>;
 
 function changeDraft(draft: Draft, change: DraftChange): Draft {
   switch (change.does) {
@@ -66,9 +75,11 @@ function changeDraft(draft: Draft, change: DraftChange): Draft {
 function withText(draft: Draft, text: string, given?: Draft["ticks"]): Draft {
   const before = draft.text.split(/\r?\n/);
   const after = text.split(/\r?\n/);
+  const { ledger, ...rest } = draft;
   const ticks = Object.entries(draft.ticks).filter(([row]) => before[+row - 1] === after[+row - 1]);
   return {
-    ...draft,
+    ...rest,
+    ...(ledger && goesOn(draft.text, text) ? { ledger } : {}),
     text,
     ticks: given ?? Object.fromEntries(ticks),
     corrections: before[0] === after[0] ? draft.corrections : {},

@@ -1,7 +1,7 @@
 import type { UnitSet } from "../shots/unit-set.ts";
-import type { BenchChoice, BuildDetails, Correction, Draft, Facts, PlanChoice } from "./draft.ts";
+import type { BenchChoice, BuildDetails, Correction, Draft, Facts, InLedger, PlanChoice } from "./draft.ts";
 
-/** What a person can do to a session. Each is reversible. */
+/** What a person can do to a session. Each is reversible but what was kept in the ledger. */
 export type Change =
   /**
    * With `ticks` the text comes from a table that is followed, and these are the ticks of its lines. `typed`: letter by
@@ -22,6 +22,13 @@ export type Change =
   | { readonly does: "bench"; readonly bench: Partial<BenchChoice>; readonly typed?: boolean }
   | { readonly does: "plan"; readonly plan: Partial<PlanChoice>; readonly typed?: boolean }
   | { readonly does: "tick"; readonly rows: readonly number[]; readonly keep: boolean }
+  /** The session of this id and text stands in the ledger now. No undo takes it out of there. */
+  | {
+      readonly does: "inLedger";
+      readonly id: string;
+      readonly text: string;
+      readonly ledger: InLedger;
+    }
   | { readonly does: "units"; readonly units: UnitSet }
   | { readonly does: "replace"; readonly draft: Omit<Draft, "id"> }
   | { readonly does: "new"; readonly draft: Draft }

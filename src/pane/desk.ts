@@ -35,6 +35,11 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
       past: past.map((one, i) => (i === past.length - 1 ? { ...one, mark: "" } : one)),
     };
   }
+  if (action.does === "inLedger") {
+    // What stands in the ledger stands there whichever step is gone back to.
+    const past = desk.past.map((step) => ({ ...step, kept: applyChange(step.kept, action) }));
+    return { kept: applyChange(desk.kept, action), past };
+  }
   const kept = applyChange(desk.kept, action);
   if (kept === desk.kept) return desk;
   if (action.does === "recalled") return { kept, past: desk.past };

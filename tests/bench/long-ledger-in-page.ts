@@ -1,3 +1,5 @@
+import { Readable } from "node:stream";
+import exceljs from "exceljs";
 import { readXlsx } from "hucre";
 import type { CDPSession, Page } from "playwright-core";
 import { openLedger, pressInLedger, writeIntoPage } from "../browser/ledger-in-page.ts";
@@ -51,11 +53,13 @@ export async function* longLedgerInPage(): AsyncGenerator<BenchLine> {
       if (round < ROUNDS - 1) await page.evaluate(() => globalThis.workbench.grid.undo());
       await page.waitForTimeout(1000);
     }
-    // The first one also fetches what the ledger takes.
+    // The first one also fetches what the ledger takes, so it stands by itself; the worst is the worst of all.
     const sorted = kept.slice(1).sort((a, b) => a.seconds - b.seconds);
     const middle = sorted[Math.floor(sorted.length / 2)]!;
-    yield line("a session kept below them, in the middle", middle, {
-      most: sorted.at(-1)!.seconds,
+    yield line("a session kept below them, in the middle of those after the first", middle, {
+      first: kept[0]!.seconds,
+      worst: Math.max(...kept.map(({ seconds }) => seconds)),
+      worstAfterTheFirst: sorted.at(-1)!.seconds,
       said: middle.found.said,
     });
     const again = await timed(() => pressInLedger(page, "#keep-in-ledger"));
@@ -66,18 +70,39 @@ export async function* longLedgerInPage(): AsyncGenerator<BenchLine> {
     const saved = await timed(() => savedFile(page, 600_000));
     const { bytes } = saved.found;
     yield line("saved as .xlsx", saved, { megabytes: bytes.length / 1e6 });
-    const start = performance.now();
-    const { sheets } = await readXlsx(bytes);
-    const counted = Object.fromEntries(sheets.map(({ name, rows: lines }) => [name, lines.length]));
-    // The headings, and the session that was kept above.
-    if (counted["Shot archive"] !== SHOTS + 25 || counted.Ledger !== rows + 5)
-      throw new Error(`the file holds ${JSON.stringify(counted)}`);
-    yield { what: "the file opened again", seconds: (performance.now() - start) / 1000, counted };
+    for (const [reader, read] of Object.entries(READERS)) {
+      const start = performance.now();
+      const counted = await read(bytes);
+      // The headings, and the session that was kept above.
+      if (counted["Shot archive"] !== SHOTS + 25 || counted.Ledger !== rows + 5)
+        throw new Error(`by ${reader} the file holds ${JSON.stringify(counted)}`);
+      yield { what: `the file opened by ${reader}`, seconds: (performance.now() - start) / 1000, counted };
+    }
   } finally {
     await browser.close();
     served.close();
   }
 }
+
+/** How many rows each sheet of a file has, by the library that wrote it and by one that did not. */
+const READERS: Readonly<Record<string, (bytes: Uint8Array) => Promise<Record<string, number>>>> = {
+  hucre: async (bytes) => {
+    const { sheets } = await readXlsx(bytes);
+    return Object.fromEntries(sheets.map(({ name, rows }) => [name, rows.length]));
+  },
+  exceljs: async (bytes) => {
+    const counted: Record<string, number> = {};
+    // Row by row, for a workbook of this length does not fit into memory the way that it keeps cells.
+    const reader = new exceljs.stream.xlsx.WorkbookReader(Readable.from([bytes]), {});
+    for await (const sheet of reader) {
+      let rows = 0;
+      for await (const _ of sheet) rows++;
+      // Its declared type leaves the name out.
+      counted[(sheet as unknown as { readonly name: string }).name] = rows;
+    }
+    return counted;
+  },
+};
 
 /** Seconds that the page's thread has worked. */
 async function busyTime(session: CDPSession): Promise<number> {

@@ -7,6 +7,7 @@ import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
 import type { WorkbookPlan } from "../../src/sheets/plan.ts";
 import { answer } from "../club/answer.ts";
 import { contentsOfPlan } from "../contents-of-plan.ts";
+import { ledgerWorkbook } from "../ledger/ledger-workbook.ts";
 import { contentsOfOfficeHost } from "../office-host/contents-of-office-host.ts";
 import { officeHost } from "../office-host/office-host.ts";
 import { demoSession } from "../sheets/demo-session.ts";
@@ -16,18 +17,20 @@ import { comparableContents } from "./excel/comparable-contents.ts";
 import { contentsOfXlsx } from "./file/contents-of-xlsx.ts";
 
 // The page's grid is held against the same plan, and its saved file against the grid, in tests/browser.
-const SESSIONS: [string, Session][] = [
-  ["the demo session", demoSession()],
-  ["names and notes that look like formulas", oddSession()],
+const comparison = (session: Session) => comparisonWorkbook(session, NOTHING_TAKEN, "2026-11-25 10:00 UTC");
+const WORKBOOKS: [string, () => WorkbookPlan][] = [
+  ["the comparison workbook of the demo session", () => comparison(demoSession())],
+  ["the comparison workbook of names and notes that look like formulas", () => comparison(oddSession())],
+  ["the workbook of the ledger", ledgerWorkbook],
 ];
 
-describe.each(SESSIONS)("the comparison workbook of %s", (_, session) => {
+describe.each(WORKBOOKS)("%s", (_, planned) => {
   let plan: WorkbookPlan;
   let file: WorkbookContents;
   let spreadsheet: WorkbookContents;
 
   beforeAll(async () => {
-    plan = comparisonWorkbook(session, NOTHING_TAKEN, "2026-11-25 10:00 UTC");
+    plan = planned();
     file = await contentsOfXlsx(answer(await writeXlsx(plan)));
     const host = officeHost();
     answer(await excelHost().write(plan));

@@ -2,11 +2,12 @@ import { describe, expect, test } from "vitest";
 import { bringForward, formOf } from "../../src/ledger/bring-forward.ts";
 import type { Table } from "../../src/ledger/cell.ts";
 import { changeBetween } from "../../src/ledger/change-between.ts";
+import { keepPlan } from "../../src/ledger/keep-plan.ts";
 import { mergeRows } from "../../src/ledger/merge-rows.ts";
 import { LEDGER } from "../../src/ledger/schema.ts";
 import { rowsOf } from "../../src/ledger/table-rows.ts";
 import { changedTable } from "../../src/sheets/table-change.ts";
-import { demoRows } from "./demo-rows.ts";
+import { answer, demoRows } from "./demo-rows.ts";
 
 /** A ledger in the first form, with a column of the shop's own. */
 const FIRST: Table = {
@@ -80,6 +81,18 @@ describe("a ledger in the first form", () => {
     ]);
     const invoice = brought.table.headings.indexOf("Invoice");
     expect(brought.table.rows.map((row) => row[invoice])).toEqual(["H-1", null, "H-9"]);
+  });
+
+  test("leaves the blank row of an emptied table blank", () => {
+    const blank = { headings: FIRST.headings, rows: [FIRST.headings.map(() => null)] };
+    expect(bringForward(blank).table.rows[0]!.every((cell) => cell === null)).toBe(true);
+  });
+
+  test("loses the rows of a session given whole that it no longer has", () => {
+    const rows = [{ ...demoRows()[0]!, entry: "s1-1", session: "s1", build: "85 g mid" }];
+    const plan = answer(keepPlan(FIRST, null, rows, [], { sheets: [], names: [] }, "s1"));
+    const after = changedTable(FIRST, plan.changes[0]!);
+    expect(rowsOf(after, LEDGER).map(({ entry }) => entry)).toEqual(["s1-1", "s2-1"]);
   });
 
   test("is brought forward once: a second time changes nothing", () => {

@@ -1,8 +1,11 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
 import { describe, expect, test } from "vitest";
+import { decide } from "../../src/fitting/decide.ts";
+import { ledgerRows } from "../../src/ledger/ledger-rows.ts";
 import { sessionId } from "../../src/ledger/session-id.ts";
+import { shotRows } from "../../src/ledger/shot-rows.ts";
 import { stableHash } from "../../src/ledger/stable-hash.ts";
-import { demoRows, demoSession, demoShots, laterSession, rowsOfSession } from "./demo-rows.ts";
+import { answer, demoRows, demoSession, demoShots, laterSession, rowsOfSession } from "./demo-rows.ts";
 
 test.each([
   ["", "cbf29ce484222325"],
@@ -38,6 +41,27 @@ describe("a session in the ledger", () => {
     const rows = demoRows();
     expect(rows.reduce((sum, { chance }) => sum + Number(chance), 0)).toBeCloseTo(1, 6);
     expect(rows.filter(({ chosen }) => chosen)).toHaveLength(1);
+  });
+
+  test("says nothing of orders and notes that nobody told it, and keeps the name that it was first kept by", () => {
+    const [row] = demoRows();
+    expect(Object.keys(row!)).not.toEqual(expect.arrayContaining(["ordered"]));
+    expect(Object.keys(row!)).not.toEqual(expect.arrayContaining(["note"]));
+    const session = demoSession();
+    const told = ledgerRows(session, decide(session), {
+      ordered: { [String(row!.build)]: null },
+      session: "s1",
+    });
+    expect(told[0]).toMatchObject({ ordered: null, session: "s1", entry: "s1-1" });
+    expect(shotRows(session, "s1")[23]).toMatchObject({ session: "s1", shotKey: "s1-24" });
+  });
+
+  test("names no build as chosen where the verdict is too close to call", () => {
+    const session = demoSession();
+    const decision = answer(decide(session));
+    const rows = ledgerRows(session, { ...decision, verdict: "too close to call" });
+    expect(rows.filter(({ chosen }) => chosen)).toEqual([]);
+    expect(rows.map(({ verdict }) => verdict)).toEqual(rows.map(() => "too close to call"));
   });
 
   test("keeps its name when player, date, names of builds or ticks are put right, and changes it with a figure", () => {

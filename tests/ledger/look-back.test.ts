@@ -54,6 +54,50 @@ describe("looking back at a player", () => {
     expect(changeOf(warm).difference).toBeLessThan(changeOf(measured).difference - 3);
   });
 
+  test("has the lead then and the lead now in the same air, though one build now lacks it", () => {
+    const aired = (rows: readonly Row[]) =>
+      rows.map((row) => ({ ...row, carrySameAir: Number(row.carryMean) + 20, airDensity: 1.1 }));
+    const then = aired(
+      on("2026-01-10", [build("old", 150, { baseline: true }), build("new", 156, { ordered: "new" })]),
+    );
+    // In standard air the new build leads by more: its carry is put right by 30, not 20.
+    then[1]!.carrySameAir = 186;
+    const now = on("2026-06-10", [
+      build("old", 150),
+      build("new", 155, { carrySameAir: 185, airDensity: 1.1 }),
+    ]);
+    const [measured] = answer(lookBack([...then, ...now], "Tess Marlow"));
+    expect(measured!.words).toContain("then was 6 yd");
+    expect(measured!.words).toContain("now it is 5 yd");
+    expect(measured!.notes.join(" ")).toContain("as measured");
+    expect(measured!.changes.find(({ metric }) => metric === "carry")!.difference).toBeCloseTo(-1, 9);
+    const [aloft] = answer(lookBack([...then, ...aired(now)], "Tess Marlow"));
+    expect(aloft!.words).toContain("then was 16 yd");
+    expect(aloft!.notes.join(" ")).toContain("standard air at sea level");
+  });
+
+  test("takes the build that the order names, though it is written beside every build", () => {
+    const rows = on("2026-01-10", [
+      build("old", 150, { baseline: true, ordered: "new" }),
+      build("new", 156, { ordered: "new" }),
+    ]);
+    const later = on("2026-06-10", [build("old", 150), build("new", 155)]);
+    expect(answer(lookBack([...rows, ...later], "Tess Marlow"))[0]!.build).toBe("new");
+  });
+
+  test("looks back at no build of a session that was too close to call, unless it was ordered", () => {
+    const close = (more: Row) =>
+      on("2026-01-10", [
+        build("old", 150, { baseline: true, verdict: "too close to call" }),
+        build("new", 156, { verdict: "too close to call", ...more }),
+      ]);
+    const later = on("2026-06-10", [build("old", 150), build("new", 155)]);
+    expect(lookBack([...close({ chosen: true }), ...later], "Tess Marlow")).toMatchObject({
+      message: expect.stringContaining("chose a build"),
+    });
+    expect(answer(lookBack([...close({ ordered: "new" }), ...later], "Tess Marlow"))).toHaveLength(1);
+  });
+
   test("is honest about two days, and about the luck of a winner", () => {
     expect(back(on("2026-06-10", [build("old", 150), build("new", 155)])).notes.join(" ")).toMatch(
       /Two days differ.*luck/,

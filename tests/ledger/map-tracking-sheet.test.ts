@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import type { Table } from "../../src/ledger/cell.ts";
 import {
   type MappedSheet,
   mapTrackingSheet,
@@ -341,7 +342,7 @@ describe("a tracking sheet of the shop's own", () => {
   test("with days that do not tell their order asks, and fills them in when told", () => {
     const open = mapped("days-that-do-not-tell");
     expect(open.questions).toEqual([expect.stringContaining('"03/04/2026"')]);
-    expect(open.rows.map(({ date }) => date)).toEqual([null, null, null]);
+    expect(open.rows.map(({ date }) => date ?? null)).toEqual([null, null, null]);
     const found = mapped("days-that-do-not-tell", { days: "day first" });
     expect(found.questions).toEqual([]);
     expect(facts(found)).toEqual([
@@ -403,5 +404,183 @@ describe("a tracking sheet of the shop's own", () => {
 
   test("that has no headings a ledger knows is refused in a sentence", () => {
     expect(mapTrackingSheet("milk,eggs\n1,2")).toMatchObject({ kind: "invalid" });
+  });
+});
+
+describe("a tracking sheet brought in again after it was edited", () => {
+  const LINES = [
+    "Date,Player,Club,Build,Carry (yd),Verdict,Note",
+    "2026-03-14,Tess Marlow,7 iron,85 g mid,146.5,clear,",
+    "2026-03-14,Tess Marlow,7 iron,95 g low,144,clear,windy",
+    "2026-03-14,Tess Marlow,7 iron,95 g low,143,clear,second try",
+  ];
+  const merged = (table: Table, lines: readonly string[]) =>
+    mergeRows(table, answer(mapTrackingSheet(lines.join("\n"))).rows, LEDGER);
+  const NONE: Table = { headings: [], rows: [] };
+  const edit = (line: number, from: string, to: string) =>
+    LINES.map((text, i) => (i === line ? text.replace(from, to) : text));
+
+  test("has a changed figure, verdict or note put right in its row", () => {
+    const { table } = merged(NONE, LINES);
+    for (const [from, to] of [
+      ["144", "149.5"],
+      ["clear", "leaning"],
+      ["windy", "no wind"],
+    ] as const) {
+      const again = merged(table, edit(2, from, to));
+      expect(again, from).toMatchObject({ added: 0, updated: 1, already: 2 });
+    }
+    expect(merged(table, edit(1, "Tess Marlow", "tess  MARLOW"))).toMatchObject({ added: 0, updated: 1 });
+    const carries = rowsOf(merged(table, edit(2, "144", "149.5")).table, LEDGER).map(
+      ({ carryMean }) => carryMean,
+    );
+    expect(carries).toEqual([146.5, 149.5, 143]);
+  });
+
+  test("has a new row where player, day, club or build was changed, as the documents say", () => {
+    const { table } = merged(NONE, LINES);
+    for (const [from, to] of [
+      ["Tess", "Tessa"],
+      ["2026-03-14", "2026-03-15"],
+      ["7 iron", "6 iron"],
+      ["85 g mid", "85 g high"],
+    ] as const)
+      expect(merged(table, edit(1, from, to)), from).toMatchObject({ added: 1, updated: 0, already: 2 });
+  });
+
+  test("leaves what was typed into the ledger where the sheet says nothing", () => {
+    const rows = answer(mapTrackingSheet(LINES.join("\n"))).rows;
+    const typed = rows.map((row) => ({
+      ...row,
+      note: row.note ?? "typed by hand",
+      ordered: "a set",
+      head: "own",
+    }));
+    const again = merged(mergeRows(NONE, typed, LEDGER).table, LINES);
+    expect(again).toMatchObject({ added: 0, updated: 0, already: 3 });
+  });
+});
+
+describe("a word for the winner or the order beside several builds", () => {
+  const HEADINGS = "Player,Shaft 1,Carry 1,Shaft 2,Carry 2,Winner,Ordered";
+  const read = (...lines: string[]) => answer(mapTrackingSheet([HEADINGS, ...lines].join("\n")));
+
+  test("counts for the build that it names, and for no other", () => {
+    const { rows, left } = read("Ann,blue soft,150,red firm,155,Red,red firm");
+    expect(rows.map(({ build, chosen, ordered }) => [build, chosen, ordered])).toEqual([
+      ["blue soft", false, undefined],
+      ["red firm", true, "red firm"],
+    ]);
+    expect(left).toEqual([]);
+  });
+
+  test("may be the build's place, and is reported where it names none of them", () => {
+    const { rows, left } = read(
+      "Ann,blue,150,red,155,2,yes",
+      "Ben,blue,150,red,155,green,green",
+      "Cleo,blue,150,,,x,yes",
+    );
+    expect(rows.map(({ chosen, ordered }) => [chosen, ordered])).toEqual([
+      [false, undefined],
+      [true, undefined],
+      [undefined, undefined],
+      [undefined, undefined],
+      [true, "blue"],
+    ]);
+    expect(left.map(({ line, cell }) => [line, cell])).toEqual([
+      [2, "Ordered: yes"],
+      [3, "Winner: green"],
+      [3, "Ordered: green"],
+    ]);
+  });
+
+  test("that stands on every line of a player counts on the line of its build", () => {
+    const text =
+      "Player,Build,Carry,Winner,Ordered\nAnn,blue soft,150,red,Red firm\nAnn,red firm,155,red,Red firm";
+    const { rows } = answer(mapTrackingSheet(text));
+    expect(rows.map(({ chosen, ordered }) => [chosen, ordered])).toEqual([
+      [false, undefined],
+      [true, "Red firm"],
+    ]);
+    const free = answer(mapTrackingSheet("Player,Build,Carry,Ordered\nAnn,blue,150,5-PW with grips")).rows;
+    expect(free[0]!.ordered).toBe("5-PW with grips");
+  });
+});
+
+describe("what a tracking sheet leaves open is named, never guessed in silence", () => {
+  const read = (text: string, options?: TrackingOptions) => answer(mapTrackingSheet(text, options));
+
+  test("a figure without a unit, which can be said", () => {
+    const german = "Spieler;Schaft;Carry;Ballgeschwindigkeit;Spin\nJana;85 g;121,4;163,5;5600";
+    const found = read(german);
+    expect(found.assumed).toEqual([
+      '"Carry" states no unit; its figures were taken to be in yd.',
+      '"Ballgeschwindigkeit" states no unit; its figures were taken to be in mph.',
+    ]);
+    const metric = read(german, { units: "metric-kmh" });
+    expect(metric.rows[0]).toMatchObject({
+      carryMean: close(121.4 / 0.9144),
+      ballSpeedMean: close(163.5 / 1.609344),
+      spinMean: 5600,
+    });
+    expect(metric.assumed[0]).toContain("in m.");
+    expect(read("Player,Build,Carry\nAnn,a,148 m\nBen,b,150 yd").assumed).toEqual([]);
+  });
+
+  test("a second column that holds the same, whose cells go into notes", () => {
+    const { rows, left } = read("Player,Build,Shaft,Carry (yd),Carry (m)\nAnn,mine,85 g mid,150,137");
+    expect(rows[0]).toMatchObject({ build: "mine", carryMean: 150, note: "Shaft: 85 g mid; Carry (m): 137" });
+    expect(left.map(({ cell, why }) => [cell, why])).toEqual([
+      ["Shaft", 'holds what "Build" does; its cells went into Note'],
+      ["Carry (m)", 'holds what "Carry (yd)" does; its cells went into Note'],
+    ]);
+    const told = read("Player,Build,Shaft,Carry\nAnn,mine,85 g mid,150", { columns: { Shaft: "build" } });
+    expect(told.rows[0]).toMatchObject({ build: "85 g mid", note: "Build: mine" });
+  });
+
+  test("a column that somebody says holds a figure is read as one", () => {
+    const { rows } = read("Player,Build,Verdict,How far (m)\nAnn,a,clear,137", {
+      columns: { "How far (m)": "carryMean" },
+    });
+    expect(rows[0]).toMatchObject({ carryMean: close(137 / 0.9144) });
+    expect(mapTrackingSheet("Player,Build,Carry\nAnn,a,1", { columns: { Carry: "nonsense" } })).toMatchObject(
+      {
+        message: expect.stringContaining('no column "nonsense"'),
+      },
+    );
+  });
+
+  test("years of two digits, of this century or the last", () => {
+    const days = (day: string) => read(`Date,Player,Build,Carry\n${day},Ann,a,150`).rows[0]!.date;
+    expect(["3/14/98", "3/14/69", "3/14/68", "14 Mar 26"].map(days)).toEqual([
+      "1998-03-14",
+      "1969-03-14",
+      "2068-03-14",
+      "2026-03-14",
+    ]);
+  });
+
+  test("a blank club below another player's", () => {
+    const { rows } = read("Player,Club,Build,Carry\nAnn,7 iron,a,150\n,,b,151\nBen,,a,160\nBen,Driver,b,250");
+    expect(rows.map(({ player, club }) => [player, club])).toEqual([
+      ["Ann", "7 iron"],
+      ["Ann", "7 iron"],
+      ["Ben", undefined],
+      ["Ben", "Driver"],
+    ]);
+  });
+
+  test("a hand that is neither right nor left", () => {
+    const hands = ["RH", "links", "zurdo", "both"];
+    const { rows, left } = read(
+      `Player,Hand,Build,Carry\n${hands.map((hand) => `Ann,${hand},a,150`).join("\n")}`,
+    );
+    expect(rows.map(({ hand }) => hand)).toEqual(["right", "left", "left", undefined]);
+    expect(left.map(({ cell }) => cell)).toEqual(["Hand: both"]);
+  });
+
+  test("and a side that counts left as positive is turned", () => {
+    const { rows } = read("Player,Build,Carry,Offline (L+)\nAnn,a,150,4\nBen,b,150,4 R");
+    expect(rows.map(({ offlineMean }) => offlineMean)).toEqual([-4, 4]);
   });
 });

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import type { Row } from "../../src/ledger/cell.ts";
 import { codedRows, hmacSha256 } from "../../src/ledger/coded-rows.ts";
+import { mapTrackingSheet } from "../../src/ledger/map-tracking-sheet.ts";
 import { mergeRows } from "../../src/ledger/merge-rows.ts";
 import { removePlayer } from "../../src/ledger/remove-player.ts";
 import { LEDGER, SHOTS } from "../../src/ledger/schema.ts";
@@ -53,6 +55,41 @@ describe("codes for names", () => {
     expect(new Set(coded.map(({ player }) => player)).size).toBe(2);
     expect(other[0]!.player).not.toBe(coded[0]!.player);
     expect(JSON.stringify(coded)).not.toMatch(/rowan|tess/i);
+  });
+
+  test("cannot be undone with a list of names, days and clubs", async () => {
+    const text =
+      "Date,Player,Club,Build,Carry\n2026-03-14,Tess Marlow,7 iron,85 g,150\n2026-03-14,Tess Marlow,7 iron,95 g,151";
+    const rows = answer(mapTrackingSheet(text)).rows;
+    const coded = answer(await codedRows(rows, "harrow lane 1"));
+    // Whoever maps the list again gets the very names of sessions and rows that the ledger has.
+    const guessed = answer(mapTrackingSheet(text)).rows.flatMap(({ session, entry }) => [session, entry]);
+    expect(rows.flatMap(({ session, entry }) => [session, entry])).toEqual(guessed);
+    for (const name of guessed) expect(JSON.stringify(coded)).not.toContain(String(name));
+    expect(new Set(coded.map(({ session }) => session)).size).toBe(1);
+    expect(new Set(coded.map(({ entry }) => entry)).size).toBe(2);
+  });
+
+  test("hide a name in any text of any row, whatever its accents, and leave other words alone", async () => {
+    const row = (more: Row): Row => ({
+      entry: "e",
+      session: "s",
+      build: "85 g mid",
+      club: "7 iron",
+      ...more,
+    });
+    const rows = [
+      row({ player: "José Ramírez", build: "Jose's gamer", ordered: "JOSÉ'S GAMER", head: "ramirez pro" }),
+      row({ player: "Ann Bo", profile: "for Anns", flex: "Bo", source: "brought in: José's sheet" }),
+      row({ player: "Ann Bo", club: "José 7", verdict: "Ann says so", build: "scanned bonus" }),
+    ];
+    const coded = answer(await codedRows(rows, "harrow lane 1"));
+    expect(JSON.stringify(coded)).not.toMatch(/jos|ram.rez|anns|"bo"|ann says/i);
+    expect(coded[0]!.build).toMatch(/^B-[0-9a-f]{16}$/);
+    expect(coded[0]!.ordered).toBe(coded[0]!.build);
+    expect(coded[0]).toMatchObject({ club: "7 iron", head: null });
+    expect(coded[1]).toMatchObject({ build: "85 g mid", profile: null, flex: null, source: null });
+    expect(coded[2]).toMatchObject({ build: "scanned bonus", club: null, verdict: null });
   });
 
   test("ask for a secret that is not guessed at once", async () => {

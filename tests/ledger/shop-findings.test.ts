@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { bandsOf } from "../../src/ledger/bands.ts";
 import type { Row } from "../../src/ledger/cell.ts";
 import { shopFindings } from "../../src/ledger/shop-findings.ts";
 import { weightAcrossPlayers } from "../../src/ledger/weight-across-players.ts";
@@ -41,6 +42,41 @@ describe("what a shop's data say of shaft weight", () => {
     expect(weightAcrossPlayers([], "carry")).toMatchObject({ kind: "unavailable" });
   });
 
+  test("is by bands of what the player does with that club over all builds, not of what the build did", () => {
+    // By hand: 74.6 * 6, 75.2 * 6 and 76.1 * 12 shots come to 75.5 a shot; the wedge is a band of its own.
+    const mine = (clubSpeedMean: number, kept: number, more: Row = {}): Row => ({
+      ...{ entry: `e${clubSpeedMean}`, player: "Ann", kind: "mid iron", clubSpeedMean, kept },
+      ...more,
+    });
+    const rows = [
+      mine(74.6, 6),
+      mine(75.2, 6, { player: " ann" }),
+      mine(76.1, 12),
+      mine(60, 6, { kind: "wedge" }),
+    ];
+    const blank = { ...mine(0, 6), clubSpeedMean: null, entry: "blank" };
+    const held = bandsOf([...rows, blank])
+      .filter((band) => band.rows.length > 0)
+      .map((band) => [band.name, band.rows.length]);
+    expect(held).toEqual([
+      ["club speed below 75 mph", 1],
+      ["club speed 75 to 90 mph", 4],
+    ]);
+  });
+
+  test("is by bands of tempo where a tempo is known", () => {
+    const known = rows.map((row) => ({ ...row, tempo: 2 + (Number(String(row.player).slice(7)) % 4) / 2 }));
+    const found = shopFindings(known);
+    expect(found.weight.map(({ band }) => band)).toEqual(
+      expect.arrayContaining(["tempo below 2.5 to 1", "tempo 2.5 to 3.5 to 1", "tempo from 3.5 to 1"]),
+    );
+    expect(found.missing).not.toContain("Tempo is not in the ledger.");
+    const [, low, middle, high] = bandsOf(known)
+      .slice(3)
+      .map((band) => band.rows.length);
+    expect(low! + middle! + high!).toBe(known.length);
+  });
+
   test("stands by bands of club speed, and says that tempo is not known", () => {
     const found = shopFindings(rows);
     expect(found.weight.map(({ band }) => band)).toContain("club speed 75 to 90 mph");
@@ -81,7 +117,18 @@ describe("how verdicts held", () => {
       ...session("7", "Cleo", "2026-01-01", ["a*", "b"]),
     ];
     // By hand: Ann's a held at 3; her c of 2 lost at 3; Ben's a lost at 6; Cleo never came back.
-    expect(shopFindings(rows).held).toMatchObject({ lookedAt: 3, held: 1, unseen: 1, share: 1 / 3 });
+    expect(shopFindings(rows).held).toMatchObject({ lookedAt: 3, held: 1, unseen: 1 });
+  });
+
+  test("neither counts nor loses one at a session that was too close to call", () => {
+    const rows = [
+      ...session("1", "Ann", "2026-01-01", ["a*", "b"]),
+      ...session("2", "Ann", "2026-02-01", ["a", "b*"], "too close to call"),
+      ...session("3", "Ben", "2026-01-01", ["a*", "b"]),
+      ...session("4", "Ben", "2026-02-01", ["a", "b*"], "too close to call"),
+      ...session("5", "Ben", "2026-03-01", ["a*", "b"], "leaning"),
+    ];
+    expect(shopFindings(rows).held).toMatchObject({ lookedAt: 1, held: 1, unseen: 1 });
   });
 });
 
@@ -93,6 +140,10 @@ describe("builds that are tried and never win", () => {
       ...session("3", "Cleo", "2026-01-03", ["c*", "B", "a", "d"]),
       ...session("4", "Dora", "2026-01-04", ["b", "c"], ""),
     ];
+    const close = [1, 2, 3].flatMap((day) =>
+      session(`c${day}`, "Eve", `2026-02-0${day}`, ["e", "f*"], "too close to call"),
+    );
+    expect(shopFindings(close).neverWon).toEqual([]);
     // By hand: b lost in sessions of 2, 3 and 4 builds: 1/2 * 2/3 * 3/4 = 1/4. The fourth chose none.
     expect(shopFindings(rows).neverWon).toEqual([
       { build: "b", sessions: 3, chance: expect.closeTo(0.25, 12) },

@@ -16,7 +16,7 @@ export const TRUTH = {
 const BUILDS = ["A light", "B mid", "C heavy", "D heavy low", "E light high", "F stiff"];
 
 /**
- * Sessions of invented players, of the same ones in every slice of the same seed: two to four builds each, winners that
+ * Sessions of invented players, each slice with players of its own, numbered from `first`: two to four builds each, winners that
  * are the truly longest more often than not. Heavy shafts cost carry by the truth, yet heavy hitters play them.
  */
 export function simulatedLedger(sessions: number, seed: number, first = 0): Row[] {
@@ -79,7 +79,7 @@ export function simulatedLedger(sessions: number, seed: number, first = 0): Row[
         carryN: n,
         gain: one.carry - builds[0]!.carry,
         verdict,
-        chosen: b === best,
+        chosen: b === best && verdict !== "too close to call",
         chance: b === best ? 0.7 : 0.3 / (count - 1),
         ordered: b === best && s % 2 === 0 ? one.build : null,
         source: "fitting",

@@ -144,4 +144,30 @@ describe("the desk", () => {
     ] as DeskAction[])
       expect(reduceDesk(desk, idle)).toBe(desk);
   });
+
+  test("remembers what the ledger knows a session by, through more shots and through undo", () => {
+    const ledger = { session: "abc", shots: 2, ordered: "" };
+    const kept = (lines: string): DeskAction => ({ does: "inLedger", id: "1", text: lines, ledger });
+    const first = "Carry\n150\n151";
+    const desk = deskAfter(text(first), { does: "facts", facts: { player: "Ro" } }, kept(first));
+    const more = reduceDesk(desk, { does: "add", text: "152" });
+    expect(openDraft(more.kept).ledger).toEqual(ledger);
+    expect(openDraft(reduceDesk(more, text(`${first}\n152\n153`)).kept).ledger).toEqual(ledger);
+    const back = reduceDesk(reduceDesk(more, { does: "undo" }), { does: "undo" });
+    expect(openDraft(back.kept)).toMatchObject({ ledger, facts: { player: "" } });
+  });
+
+  test("forgets it when other shots are pasted over them, so that they do not overwrite the first", () => {
+    const ledger = { session: "abc", shots: 2, ordered: "" };
+    const desk = deskAfter(text("Carry\n150\n151"), {
+      does: "inLedger",
+      id: "1",
+      text: "Carry\n150\n151",
+      ledger,
+    });
+    const other = reduceDesk(desk, text("Carry\n160\n161"));
+    expect(openDraft(other.kept)).not.toHaveProperty("ledger");
+    const late = reduceDesk(other, { does: "inLedger", id: "1", text: "Carry\n150\n151", ledger });
+    expect(openDraft(late.kept)).not.toHaveProperty("ledger");
+  });
 });

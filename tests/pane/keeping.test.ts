@@ -80,6 +80,16 @@ describe("keeping sessions with the workbook", () => {
     expect(older.drafts[0]!.facts).toMatchObject({ air: {}, fill: false });
   });
 
+  test("keeps what the ledger knows a session by, and drops what is no such thing", () => {
+    const drafts = kept.drafts.map((draft) => ({
+      ...draft,
+      ledger: { session: "abc", shots: 24, ordered: "A" },
+    }));
+    expect(parseKept(JSON.stringify({ ...kept, drafts }))).toEqual({ ...kept, drafts });
+    const odd = kept.drafts.map((draft) => ({ ...draft, ledger: { session: 3 } }));
+    expect(parseKept(JSON.stringify({ ...kept, drafts: odd }))).toEqual(kept);
+  });
+
   test("keeps the sessions that can be understood and opens one of them", () => {
     const text = JSON.stringify({ version: 1, open: "7", drafts: [3, { id: "4", text: "Carry\n150" }] });
     expect(parseKept(text)).toMatchObject({

@@ -78,3 +78,12 @@ describe("assignBuilds(text, shots, options), seen through readShots", () => {
     expect(problems("Carry,Total\n150,160\n")).toEqual([]);
   });
 });
+
+describe("what is said of shots without a build", () => {
+  it("counts one and more of them", () => {
+    const said = (text: string) =>
+      (readShots(text) as ShotTable).notes.filter((note) => note.includes("without a build"));
+    expect(said("Carry\n150")).toEqual(['1 shot without a build stands under "Build 1".']);
+    expect(said("Carry\n150\n151")).toEqual(['2 shots without a build stand under "Build 1".']);
+  });
+});

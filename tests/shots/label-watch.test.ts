@@ -64,6 +64,27 @@ describe("LabelWatch(section, builds).summaryIn(cells)", () => {
     expect([...known]).toEqual(["95 g mid", "105 g tip"]);
   });
 
+  it("takes for a label what was none before its build was met, and a figure behind a label for no number", () => {
+    expect(
+      watch(["Club", "Build", "Carry"]).see(
+        ["A b average", "", "1"],
+        ["7i", "A b", "2"],
+        ["A b average", "A b", "3"],
+      ),
+    ).toEqual(["", "", "A b average"]);
+    expect(watch(["Club", "Carry"], ["95 g mid"]).see(["95 g mid average: 12.5", "150"])).toEqual([
+      "95 g mid average: 12.5",
+    ]);
+    expect(
+      watch(["Club", "Carry"]).see(["SD 12.5", "150"], ["S-1", "150"], ["12:30", "150"], ["7", "150"]),
+    ).toEqual(["SD 12.5", "", "", ""]);
+  });
+
+  it("takes a build that is called as a summary for a label again where no shot's number speaks for it", () => {
+    const { see } = watch(["Shot", "Build", "Carry"]);
+    expect(see(["1", "Mean", "150"], ["2", "Mean", "150"], ["", "Mean", "150"])).toEqual(["", "", "Mean"]);
+  });
+
   it("takes the cells of other columns for no builds", () => {
     const { see, known } = watch(["Club", "Carry"]);
     see(["7 iron", "150"]);

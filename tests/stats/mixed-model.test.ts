@@ -13,37 +13,43 @@ const inGroups = (groups: number, each: number) =>
 
 describe("a straight line with a level for each group", () => {
   test("gives the published estimates for the Dyestuff data", () => {
-    // Data: Davies and Goldsmith 1972, Statistical Methods in Research and Production, 4th ed., table 6.3. Estimates:
-    // Bates 2010, lme4: Mixed-effects modeling with R, section 1.3 (levels 1527.50, batches 42.001, residual 49.510,
-    // REML criterion 319.65); data from memory. The tests of the R package lme4 expect the criterion 319.654276842342 and
-    // the residual 49.5101272946856 of them.
+    // Data: Davies and Goldsmith 1972, Statistical Methods in Research and Production, 4th ed., table 6.3, as in the R
+    // package lme4 (csv/lme4/Dyestuff.csv of the collection vincentarelbundock/Rdatasets, 30 of 30 values). Estimates:
+    // that package's own tests (lme4/lme4, tests/testthat/test-lmer.R): level 1527.5, criterion 319.654276842342; the
+    // finer of its two optimisers has batch variance 1764.050060, residual 49.51009984775, variance of the level
+    // 375.71667627943.
     const yields = [
       1545, 1440, 1440, 1520, 1580, 1540, 1555, 1490, 1560, 1495, 1595, 1550, 1605, 1510, 1560, 1445, 1440,
       1595, 1465, 1545, 1595, 1630, 1515, 1635, 1625, 1520, 1455, 1450, 1480, 1445,
     ];
     const found = answer(mixedModel(yields, ones(30), inGroups(6, 5)));
     expect(found.effects[0]!.estimate).toBeCloseTo(1527.5, 6);
-    expect(found.effects[0]!.standardError).toBeCloseTo(19.38, 2);
-    expect(found.groupSd).toBeCloseTo(42.001, 3);
-    expect(found.residualSd).toBeCloseTo(49.51, 3);
-    expect(found.remlCriterion).toBeCloseTo(319.6543, 3);
+    expect(found.effects[0]!.standardError ** 2).toBeCloseTo(375.71667627943, 3);
+    expect(found.groupSd ** 2).toBeCloseTo(1764.05006, 2);
+    expect(found.residualSd).toBeCloseTo(49.51009984775, 5);
+    expect(found.remlCriterion).toBeCloseTo(319.654276842342, 9);
   });
 
   test("gives the published estimates for the Rail data", () => {
-    // Pinheiro and Bates 2000, Mixed-Effects Models in S and S-PLUS, section 1.1: level 66.5 (10.17104), rails 24.80547,
-    // residual 4.020779; data and estimates from memory.
+    // Data: csv/nlme/Rail.csv of the collection vincentarelbundock/Rdatasets (18 of 18 values). Estimates: Pinheiro and
+    // Bates 2000, Mixed-Effects Models in S and S-PLUS, section 1.1, as the R package nlme prints them: level 66.5
+    // (10.17104), rails 24.80547, residual 4.020779, logarithm of the restricted likelihood -61.0885; the manual page of
+    // Rail in the R package MEMSS has the criterion 122.177.
     const times = [55, 53, 54, 26, 37, 32, 78, 91, 85, 92, 100, 96, 49, 51, 50, 80, 85, 83];
     const found = answer(mixedModel(times, ones(18), inGroups(6, 3)));
     expect(found.effects[0]!.estimate).toBeCloseTo(66.5, 6);
     expect(found.effects[0]!.standardError).toBeCloseTo(10.17104, 4);
     expect(found.groupSd).toBeCloseTo(24.80547, 4);
     expect(found.residualSd).toBeCloseTo(4.020779, 5);
+    expect(found.remlCriterion).toBeCloseTo(122.177, 3);
+    expect(found.remlCriterion).toBeCloseTo(2 * 61.0885, 3);
   });
 
   test("gives the published slope for the sleepstudy data", () => {
-    // Data: Belenky et al. 2003, Journal of Sleep Research 12, 1-12, as in the R package lme4. Estimates of the model
-    // Reaction ~ Days + (1 | Subject): 251.4051 (9.7467), 10.4673 (0.8042), subjects 37.12, residual 30.99, REML
-    // criterion 1786.465; data and estimates from memory. A wrong figure would show in the criterion.
+    // Data: Belenky et al. 2003, Journal of Sleep Research 12, 1-12, as in the R package lme4 (csv/lme4/sleepstudy.csv of
+    // the collection vincentarelbundock/Rdatasets, 180 of 180 values). Estimates of Reaction ~ Days + (1 | Subject):
+    // selbydavid.com/growth/mixed-effects-models.html, section 2.1: 251.4051 (9.7467), 10.4673 (0.8042), subjects
+    // 1378.2 (37.12), residual 960.5 (30.99), criterion 1786.5.
     const reactions = SLEEPSTUDY.flat();
     const found = answer(
       mixedModel(
@@ -58,13 +64,16 @@ describe("a straight line with a level for each group", () => {
     expect(found.effects[1]!.standardError).toBeCloseTo(0.8042, 4);
     expect(found.groupSd).toBeCloseTo(37.12, 2);
     expect(found.residualSd).toBeCloseTo(30.99, 2);
-    expect(found.remlCriterion).toBeCloseTo(1786.465, 3);
+    expect(found.groupSd ** 2).toBeCloseTo(1378.2, 1);
+    expect(found.residualSd ** 2).toBeCloseTo(960.5, 1);
+    expect(found.remlCriterion).toBeCloseTo(1786.5, 1);
     expect(found.withinDf).toBe(180 - 18 - 1);
   });
 
   test("finds no spread between groups where batches differ less than their values", () => {
-    // Dyestuff2 (Box and Tiao 1973, Bayesian Inference in Statistical Analysis, table 5.1.4): levels 5.6656, batches 0,
-    // residual 3.716; data and estimates from memory.
+    // Data: Box and Tiao 1973, Bayesian Inference in Statistical Analysis, table 5.1.4, as in the R package lme4
+    // (Dyestuff2). Estimates: its own tests (lme4/lme4, tests/testthat/test-lmer.R): level 5.6656, batch variance 0.
+    // Without batches the residual is the standard deviation of all thirty, in closed form sqrt(SS / 29).
     const yields = [
       7.298, 3.846, 2.434, 9.566, 7.99, 5.22, 6.556, 0.608, 11.788, -0.892, 0.11, 10.386, 13.434, 5.51, 8.166,
       2.212, 4.852, 7.092, 9.288, 4.98, 0.282, 9.014, 4.458, 9.446, 7.198, 1.722, 4.782, 8.106, 0.758, 3.758,
@@ -72,7 +81,25 @@ describe("a straight line with a level for each group", () => {
     const found = answer(mixedModel(yields, ones(30), inGroups(6, 5)));
     expect(found.groupSd).toBe(0);
     expect(found.effects[0]!.estimate).toBeCloseTo(5.6656, 4);
-    expect(found.residualSd).toBeCloseTo(3.7157, 3);
+    const mean = yields.reduce((sum, value) => sum + value, 0) / 30;
+    const squares = yields.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    expect(found.residualSd).toBeCloseTo(Math.sqrt(squares / 29), 9);
+    expect(found.residualSd).toBeCloseTo(3.715684, 6);
+  });
+
+  // NIST, Statistical Reference Datasets, one-way analysis of variance (itl.nist.gov/div898/strd/anova): certified mean
+  // squares. All groups have n values, so restricted likelihood gives what the analysis of variance does: the residual
+  // variance is the mean square within, the variance of the levels (mean square between - mean square within) / n.
+  test.each([
+    ["SiRstv", SI_RESISTIVITY, 5, 0.0127865654, 0.010831828],
+    ["SmLs01", smallSet(1), 21, 0.21, 0.01],
+    ["SmLs04", smallSet(1_000_000), 21, 0.21, 0.01],
+  ])("agrees with the certified mean squares of %s", (_, values, each, between, within) => {
+    const groups = values.length / each;
+    const found = answer(mixedModel(values, ones(values.length), inGroups(groups, each)));
+    expect(Math.abs(found.residualSd ** 2 / within - 1)).toBeLessThan(1e-6);
+    expect(Math.abs(found.groupSd ** 2 / ((between - within) / each) - 1)).toBeLessThan(1e-6);
+    expect(found.effects[0]!.standardError ** 2 / (between / values.length)).toBeCloseTo(1, 6);
   });
 
   test("takes a mean with weight two for what two equal values would be at the common level", () => {
@@ -93,6 +120,26 @@ describe("a straight line with a level for each group", () => {
     expect(mixedModel([1, 2, 4, 3, 5], twice, [1, 1, 2, 2, 3])).toMatchObject({ kind: "unavailable" });
   });
 });
+
+/** Resistivity of silicon wafers: five instruments, five values each. */
+// biome-ignore format: a table reads best with a line an instrument
+const SI_RESISTIVITY = [
+  196.3052, 196.124, 196.189, 196.2569, 196.3403,
+  196.3042, 196.3825, 196.1669, 196.3257, 196.0422,
+  196.1303, 196.2005, 196.2889, 196.0343, 196.1811,
+  196.2795, 196.1748, 196.1494, 196.1485, 195.9885,
+  196.2119, 196.1051, 196.185, 196.0052, 196.209,
+];
+
+/**
+ * The simulated sets: nine groups of 21, each a level followed by ten pairs a tenth below and above it. They differ in
+ * what stands before the decimal point.
+ */
+function smallSet(whole: number): number[] {
+  return [4, 3, 5, 3, 5, 3, 5, 3, 5].flatMap((level) =>
+    Array.from({ length: 21 }, (_, i) => Number(`${whole}.${i === 0 ? level : level + (i % 2 ? -1 : 1)}`)),
+  );
+}
 
 // biome-ignore format: a table reads best with a line a subject
 const SLEEPSTUDY = [

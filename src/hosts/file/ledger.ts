@@ -4,7 +4,7 @@ import type { Row } from "../../ledger/cell.ts";
 import { textIn } from "../../ledger/cell.ts";
 import { codedRows } from "../../ledger/coded-rows.ts";
 import { ledgerParquet, readLedgerParquet } from "../../ledger/ledger-parquet.ts";
-import { ledgerText, readLedgerText } from "../../ledger/ledger-text.ts";
+import { foreignHeadings, ledgerText, readLedgerText } from "../../ledger/ledger-text.ts";
 import { playerKey } from "../../ledger/player-key.ts";
 import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
 
@@ -30,9 +30,8 @@ async function convert(words: readonly string[]): Promise<Outcome<string>> {
   if (!from || !to || positionals.length > 2 || !/\.(csv|parquet)$/i.test(to))
     return invalid(`Usage: ${USAGE}`);
   const bytes = new Uint8Array(await readFile(from));
-  const read = /\.parquet$/i.test(from)
-    ? await readLedgerParquet(bytes)
-    : readLedgerText(new TextDecoder().decode(bytes));
+  const text = /\.parquet$/i.test(from) ? null : new TextDecoder().decode(bytes);
+  const read = text === null ? await readLedgerParquet(bytes) : readLedgerText(text);
   if (isProblem(read)) return read;
   const gone = playerKey(values.without ?? "");
   const kept = gone === "" ? read : read.filter((row) => playerKey(textIn(row, "player")) !== gone);
@@ -42,5 +41,9 @@ async function convert(words: readonly string[]): Promise<Outcome<string>> {
   if (isProblem(out)) return out;
   // Never over a file that stands there.
   await writeFile(to, out, { flag: "wx" });
-  return `${rows.length} rows written to ${to}; ${read.length - rows.length} left out.`;
+  const own = text === null ? [] : foreignHeadings(text);
+  return [
+    `${rows.length} rows written to ${to}; ${read.length - rows.length} left out.`,
+    ...(own.length > 0 ? [`Columns left out: ${own.join(", ")}.`] : []),
+  ].join(" ");
 }

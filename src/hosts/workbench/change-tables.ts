@@ -144,7 +144,11 @@ function planOf(workbook: Workbook, change: TableChange): Planned | Problem {
     next++;
   }
   for (; next < area.rows - 1; next++) {
-    for (let c = 0; c < area.columns; c++) set(top + 1 + next, left + c, null);
+    for (let c = 0; c < area.columns; c++) {
+      // A table keeps its first row when all have gone, and that keeps its formats for the next session.
+      const kept = next === 0 ? valueCell(null, standing(top + 1, left + c)) : null;
+      set(top + 1 + next, left + c, kept);
+    }
   }
   const inTheWay = obstacle(sheet, area, grown);
   if (inTheWay) {

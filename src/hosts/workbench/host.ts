@@ -4,6 +4,7 @@ import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import { cellText } from "../cell-text.ts";
 import type { Host } from "../host.ts";
 import { changeTables } from "./change-tables.ts";
+import { download } from "./download.ts";
 import { followTable } from "./follow-table.ts";
 import type { Grid, Sheet, Workbook } from "./grid.ts";
 import { type TextStore, textKeeper } from "./keep-text.ts";
@@ -32,6 +33,7 @@ export function workbenchHost(grid: Grid, workbook: Workbook, memory: Memory, st
       return followTable(grid, () => tableText(workbook, name, { table, sheet }), told);
     },
     changeTables: (changes, create, run) => changeTables(grid, workbook, memory, changes, create, run),
+    download: (text, name) => download(text, name, "text/csv;charset=utf-8"),
     ...textKeeper(store),
   };
 }

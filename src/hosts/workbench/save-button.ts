@@ -1,6 +1,7 @@
 import { isProblem, type Outcome, unavailable } from "../../outcome/problem.ts";
 import type { WorkbookPlan } from "../../sheets/plan.ts";
 import { writeXlsx } from "../file/write-xlsx.ts";
+import { download } from "./download.ts";
 
 const MIME = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const NAME = "bay-and-bench.xlsx";
@@ -19,7 +20,7 @@ export function saveButton(button: HTMLButtonElement, line: HTMLElement, read: (
     await new Promise((resolve) => setTimeout(resolve, 50));
     const bytes = await written(read);
     line.textContent = isProblem(bytes) ? `Not saved: ${bytes.message}` : `Saved ${NAME}.`;
-    if (!isProblem(bytes)) download(bytes, NAME);
+    if (!isProblem(bytes)) download(bytes, NAME, MIME);
     button.removeAttribute("aria-disabled");
     saving = false;
   });
@@ -32,12 +33,4 @@ async function written(read: () => WorkbookPlan): Promise<Outcome<Uint8Array>> {
     // The grid may be in a state that cannot be read; the button must come back all the same.
     return unavailable(error instanceof Error ? error.message : String(error));
   }
-}
-
-function download(bytes: Uint8Array, name: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes.slice()], { type: MIME }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
