@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { driftWarnings, orderDrift } from "../../src/fitting/order-drift.ts";
+import { driftForPlayer, driftWarnings, orderDrift } from "../../src/fitting/order-drift.ts";
 import { sessionOfShots } from "./session-of-shots.ts";
 
 describe("orderDrift(session)", () => {
@@ -12,6 +12,10 @@ describe("orderDrift(session)", () => {
     const [drift] = orderDrift(session);
     expect(drift).toMatchObject({ metric: "carry", overSession: expect.closeTo(-5.5, 0) });
     expect(driftWarnings(session)[0]).toMatch(/^Carry fell by about \d+ yd .*tired/);
+    expect(driftForPlayer(session)[0]).toMatch(
+      /^Carry fell by about \d+ yd from your first shot .*you may have tired/,
+    );
+    expect(driftForPlayer(session)[0]).not.toMatch(/the player|judged/);
   });
 
   it("does not take a build hit late for a drift", () => {
