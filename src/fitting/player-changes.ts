@@ -69,5 +69,6 @@ function changed({ units }: Session, key: MetricKey, change: number, real: strin
 
 function howReal(p: number | undefined, shots: number): string {
   if (p !== undefined && p < LEVEL) return "most likely a real change";
-  return p === undefined || shots < FEWEST ? "too few shots to say" : "may be chance";
+  if (p === undefined) return "too few shots to say";
+  return shots < FEWEST ? "too few shots to be sure of this alone" : "may be chance";
 }
