@@ -146,7 +146,8 @@ describe("chanceBest(groups, goal, spread)", () => {
     { n: 4, mean: 256, sd: 3 },
     { n: 7, mean: 252, sd: 9 },
   ];
-  // Distances fold at the target, where the seven points for the common mean are good for three digits.
+  // Distances fold at the target, where seven points for the common mean are good for three digits; for separate spreads
+  // its points reach five standard errors, and two values a group have some chance left beyond.
   const references: [string, GroupMean[], Goal, "pooled" | "separate", number[], number][] = [
     [
       "four pooled, highest",
@@ -179,6 +180,30 @@ describe("chanceBest(groups, goal, spread)", () => {
       "pooled",
       [0.2679716331290167, 0.24333243553789516, 0.3892687076681443, 0.0994272236649438],
       1e-3,
+    ],
+    [
+      "three separate, highest",
+      three,
+      "high",
+      "separate",
+      [0.19030122771215774, 0.6202243794278914, 0.1894743928599507],
+      3e-4,
+    ],
+    [
+      "three separate, nearest",
+      three,
+      252.5,
+      "separate",
+      [0.3432667165854665, 0.22747486488135876, 0.4292584185331748],
+      3e-4,
+    ],
+    [
+      "four separate, nearest",
+      four,
+      160,
+      "separate",
+      [0.23998394813912882, 0.21559035515655237, 0.4144913975241201, 0.1299342991801987],
+      3e-4,
     ],
   ];
   it.each(references)(
