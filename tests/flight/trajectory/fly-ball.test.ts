@@ -202,6 +202,17 @@ test("a raised green is reached by a ball whose last step passes over it, and on
   );
 });
 
+test("a flight that starts to the side is the straight one turned about the vertical", () => {
+  const strike = { speed: 60, launch: 14, spin: 4000, axis: 12 };
+  const straight = figure(flyBall(strike, AIR));
+  const aside = figure(flyBall({ ...strike, direction: 25 }, AIR));
+  const [cos, sin] = [Math.cos((25 * Math.PI) / 180), Math.sin((25 * Math.PI) / 180)];
+  expect(straight.offline).toBeGreaterThan(5);
+  expect(aside.carry).toBeCloseTo(straight.carry * cos - straight.offline * sin, 3);
+  expect(aside.offline).toBeCloseTo(straight.carry * sin + straight.offline * cos, 3);
+  expect(aside.height).toBeCloseTo(straight.height, 3);
+});
+
 test("a ball struck down into a valley flies on below where it started", () => {
   // Source: without air, 20 m down from 40 m/s at -10 degrees: t = (-v s + sqrt((v s)^2 + 2 g 20)) / g.
   const empty = { density: 0, viscosity: 1.8e-5 };
