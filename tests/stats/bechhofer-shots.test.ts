@@ -29,3 +29,19 @@ test("one build, no lead and a probability of 90 are refused by name", () => {
   expect(bechhoferShots(8, 0, 3, 0.9)).toMatchObject({ message: expect.stringContaining("delta") });
   expect(bechhoferShots(8, 5, 3, 90)).toMatchObject({ message: expect.stringContaining("probability") });
 });
+
+test("no spread, parts of builds and too many of them are refused by name", () => {
+  expect(bechhoferShots(0, 5, 3, 0.9)).toMatchObject({ message: expect.stringContaining("sd is 0") });
+  expect(bechhoferShots(Number.NaN, 5, 3, 0.9)).toMatchObject({
+    message: expect.stringContaining("sd is NaN"),
+  });
+  expect(bechhoferShots(8, 5, 2.5, 0.9)).toMatchObject({ message: expect.stringContaining("k is 2.5") });
+  expect(bechhoferShots(8, 5, 1001, 0.9)).toMatchObject({ message: expect.stringContaining("k is 1001") });
+  expect(bechhoferShots(8, 5, 1000, 0.9)).toBeTypeOf("number");
+});
+
+test("a probability that guessing has needs no lead", () => {
+  expect(bechhoferFactor(4, 0.25)).toBe(0);
+  expect(bechhoferFactor(2, 0.5)).toBe(0);
+  expect(bechhoferFactor(4, 0.26)).toBeGreaterThan(0);
+});

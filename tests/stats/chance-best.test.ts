@@ -138,6 +138,84 @@ describe("chanceBest(groups, goal, spread)", () => {
     60_000,
   );
 
+  // The same two models by dense quadrature in Python with numpy and scipy 1.17.1, from their description: ratios as in
+  // build-prior.ts, 80 Gauss points for the spread, 40 for the common mean, 160 for the means; separate spreads on even
+  // grids of 4001 by 141.
+  const three: GroupMean[] = [
+    { n: 2, mean: 250, sd: 6 },
+    { n: 4, mean: 256, sd: 3 },
+    { n: 7, mean: 252, sd: 9 },
+  ];
+  // Distances fold at the target, where seven points for the common mean are good for three digits; for separate spreads
+  // its points reach five standard errors, and two values a group have some chance left beyond.
+  const references: [string, GroupMean[], Goal, "pooled" | "separate", number[], number][] = [
+    [
+      "four pooled, highest",
+      four,
+      "high",
+      "pooled",
+      [0.10432441634898841, 0.6796843086856852, 0.19296369950797188, 0.02302757545735446],
+      1e-5,
+    ],
+    [
+      "three pooled, highest",
+      three,
+      "high",
+      "pooled",
+      [0.22938626992391603, 0.5478429651087314, 0.2227707649673525],
+      1e-5,
+    ],
+    [
+      "three pooled, nearest",
+      three,
+      252.5,
+      "pooled",
+      [0.28632944844765534, 0.28499485056168017, 0.42867570099066443],
+      1e-3,
+    ],
+    [
+      "four pooled, nearest",
+      four,
+      160,
+      "pooled",
+      [0.2679716331290167, 0.24333243553789516, 0.3892687076681443, 0.0994272236649438],
+      1e-3,
+    ],
+    [
+      "three separate, highest",
+      three,
+      "high",
+      "separate",
+      [0.19030122771215774, 0.6202243794278914, 0.1894743928599507],
+      3e-4,
+    ],
+    [
+      "three separate, nearest",
+      three,
+      252.5,
+      "separate",
+      [0.3432667165854665, 0.22747486488135876, 0.4292584185331748],
+      3e-4,
+    ],
+    [
+      "four separate, nearest",
+      four,
+      160,
+      "separate",
+      [0.23998394813912882, 0.21559035515655237, 0.4144913975241201, 0.1299342991801987],
+      3e-4,
+    ],
+  ];
+  it.each(references)(
+    "agrees with an independent quadrature: %s",
+    (_name, groups, goal, spread, expected, within) => {
+      const found = chanceBest(groups, goal, spread) as number[];
+      expected.forEach((chance, i) => {
+        expect(Math.abs(found[i]! - chance)).toBeLessThan(within);
+      });
+    },
+  );
+
   const sets: GroupMean[][] = [
     four,
     [
@@ -239,5 +317,47 @@ describe("chanceBest(groups, goal, spread)", () => {
     });
     expect(chanceBest([], "high", "pooled")).toMatchObject({ kind: "unavailable" });
     expect(chanceBest([{ n: 0, mean: 1, sd: 1 }], "high", "pooled")).toMatchObject({ kind: "invalid" });
+    const [sound, one] = [
+      { n: 3, mean: 2, sd: 1 },
+      { n: 1, mean: 1, sd: null },
+    ];
+    expect(chanceBest([sound, one], "high", "separate")).toMatchObject({ kind: "unavailable" });
+    expect(chanceBest([one, { n: 3, mean: 2, sd: 0 }], "high", "pooled")).toMatchObject({
+      kind: "unavailable",
+    });
+  });
+
+  it("takes a single value beside a group that spreads, and is sure of one that stands alone", () => {
+    const chances = chanceBest(
+      [
+        { n: 3, mean: 2, sd: 1 },
+        { n: 1, mean: 5, sd: null },
+      ],
+      "high",
+      "pooled",
+    ) as number[];
+    expect(chances[1]).toBeGreaterThan(0.7);
+    expect(chanceBest([{ n: 1, mean: 5, sd: null }], "high", "pooled")).toEqual([1]);
+  });
+
+  it("names the group and the figure that is no number", () => {
+    const sound = { n: 3, mean: 2, sd: 1 };
+    const wrong: [GroupMean, string][] = [
+      [{ ...sound, n: 2.5 }, "Group 2 has n 2.5"],
+      [{ ...sound, mean: Number.NaN }, "Group 2 has mean NaN"],
+      [{ ...sound, sd: -1 }, "Group 2 has sd -1"],
+      [{ ...sound, sd: null }, "Group 2 has sd null"],
+      [{ ...sound, sd: Number.POSITIVE_INFINITY }, "Group 2 has sd Infinity"],
+    ];
+    for (const [group, words] of wrong) {
+      expect(chanceBest([sound, group], "high", "pooled")).toMatchObject({
+        kind: "invalid",
+        message: expect.stringContaining(words),
+      });
+    }
+    expect(chanceBest([sound, sound], Number.NaN, "pooled")).toMatchObject({
+      kind: "invalid",
+      message: expect.stringContaining("goal is NaN"),
+    });
   });
 });

@@ -4,6 +4,8 @@ import {
   compareWithBaseline,
   type Dunnett,
   dunnett,
+  hedgesG,
+  hodgesLehmann,
   holm,
   type MeanDifference,
   welch,
@@ -68,4 +70,35 @@ test("turning the baseline round turns the signs round", () => {
 test("a baseline that is not there or is empty gives a sentence", () => {
   expect(compareWithBaseline(bloodCounts, -1)).toMatchObject({ kind: "invalid" });
   expect(compareWithBaseline([[], [1, 2]], 0)).toMatchObject({ kind: "unavailable" });
+});
+
+test("each row has its own count, mean and spread, and its effect beside the baseline", () => {
+  const found = answer([
+    [1, 2, 3, 6],
+    [4, 5, 9, 10],
+  ]);
+  // By hand: means 3 and 7, squares about them 14 and 26, so spreads sqrt(14 / 3) and sqrt(26 / 3); of the sixteen
+  // differences the middle two are 3 and 4.
+  expect(found.rows[0]).toMatchObject({ n: 4, mean: 3, sd: expect.closeTo(Math.sqrt(14 / 3), 12) });
+  expect(found.rows[1]).toMatchObject({
+    n: 4,
+    mean: 7,
+    difference: 4,
+    sd: expect.closeTo(Math.sqrt(26 / 3), 12),
+    g: hedgesG([4, 5, 9, 10], [1, 2, 3, 6]),
+    shift: hodgesLehmann([4, 5, 9, 10], [1, 2, 3, 6]),
+  });
+});
+
+test("a confidence of 95 is refused, and a baseline beyond the last group by name", () => {
+  expect(compareWithBaseline(bloodCounts, 0, 95)).toMatchObject({ kind: "invalid" });
+  expect(compareWithBaseline(bloodCounts, 3)).toMatchObject({
+    message: "The baseline is group 3; it must be a whole number from 0 to 2.",
+  });
+});
+
+test("a baseline of one value leaves every group without limits", () => {
+  const found = answer([[250], [256, 258], [251, 255, 253]]);
+  expect(found.method).toBe("none");
+  expect(found.rows[2]).toMatchObject({ difference: 3, low: null, high: null, p: null });
 });

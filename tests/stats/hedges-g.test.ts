@@ -23,3 +23,10 @@ test("too few values or no spread give a sentence", () => {
   expect(hedgesG([1], [2, 3])).toMatchObject({ kind: "unavailable" });
   expect(hedgesG([1, 1], [2, 2])).toMatchObject({ kind: "unavailable" });
 });
+
+test("an empty group has no effect size, and a single value beside three has one", () => {
+  expect(hedgesG([], [1, 2, 3, 4])).toMatchObject({ kind: "unavailable" });
+  expect(hedgesG([1, 2, 3, 4], [])).toMatchObject({ kind: "unavailable" });
+  // By hand: squares about the mean of 1, 2, 3 are 2, with 2 degrees of freedom a spread of 1; c(2) is 1 / sqrt(pi).
+  expectClose(hedgesG([4], [1, 2, 3]) as number, 2 / Math.sqrt(Math.PI));
+});

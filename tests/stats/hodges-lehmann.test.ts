@@ -24,3 +24,11 @@ test("nothing to compare gives a sentence", () => {
   expect(hodgesLehmannCentre([Number.NaN])).toMatchObject({ kind: "unavailable" });
   expect(hodgesLehmann([1.7e308], [-1.7e308])).toMatchObject({ kind: "unavailable" });
 });
+
+test("more than four million pairs are too many, and four million are not", () => {
+  const many = (n: number) => new Float64Array(n).fill(5);
+  expect(hodgesLehmann(many(2001), many(2000))).toMatchObject({ kind: "unavailable" });
+  expect(hodgesLehmannCentre(many(2829))).toMatchObject({ kind: "unavailable" });
+  expect(hodgesLehmann(many(20), many(30))).toBe(0);
+  expect(hodgesLehmann([1], [])).toMatchObject({ kind: "unavailable" });
+});

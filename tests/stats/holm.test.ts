@@ -28,3 +28,8 @@ test("Holm refuses what is no probability and answers nothing for nothing", () =
   expect(holm([0.5, Number.NaN])).toMatchObject({ kind: "invalid" });
   expect(holm([])).toEqual([]);
 });
+
+test("Holm takes 0 and 1 as they are and refuses what lies below", () => {
+  expect(holm([0, 1])).toEqual([0, 1]);
+  expect(holm([-0.1, 0.5])).toMatchObject({ kind: "invalid", message: expect.stringContaining("-0.1") });
+});

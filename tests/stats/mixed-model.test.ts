@@ -162,3 +162,18 @@ const SLEEPSTUDY = [
   [269.8804, 272.4428, 277.8989, 281.7895, 279.1705, 284.512, 259.2658, 304.6306, 350.7807, 369.4692],
   [269.4117, 273.474, 297.5968, 310.6316, 287.1726, 329.6076, 334.4818, 343.2199, 369.1417, 364.1236],
 ];
+
+test("a mixed model refuses weights of nought, rows of different lengths and a design without columns", () => {
+  const groups = ["a", "a", "b", "b"];
+  expect(mixedModel([1, 2, 3, 5], ones(4), groups, [1, 1, 0, 1])).toMatchObject({
+    message: "weights should be above 0.",
+  });
+  expect(mixedModel([1, 2, 3, 5], ones(4), groups, [1, 1, 1])).toMatchObject({ kind: "invalid" });
+  expect(mixedModel([1, 2, 3, 5], ones(4), groups, [1, 1, Number.NaN, 1])).toMatchObject({ kind: "invalid" });
+  expect(mixedModel([1, 2, 3, 5], ones(4), ["a", "a", "b"])).toMatchObject({ kind: "invalid" });
+  expect(mixedModel([1, 2, 3, 5], [[1], [1], [1, 2], [1]], groups)).toMatchObject({ kind: "invalid" });
+  expect(mixedModel([1, 2, 3, 5], [[1], [1], [Number.NaN], [1]], groups)).toMatchObject({ kind: "invalid" });
+  expect(mixedModel([1, 2, 3, 5], [[], [], [], []], groups)).toMatchObject({ kind: "unavailable" });
+  expect(mixedModel([], [], [])).toMatchObject({ kind: "unavailable" });
+  expect(mixedModel([1, 2, 3, 5], ones(4), ["a", "b", "c", "d"])).toMatchObject({ kind: "unavailable" });
+});

@@ -68,3 +68,31 @@ test("too few rows, a column that does not vary and one that follows from others
   ).toMatchObject({ kind: "unavailable", message: expect.stringContaining("Column 2") });
   expect(regression([1, 2, 3], [])).toMatchObject({ kind: "invalid" });
 });
+
+// The same five points: scipy 1.17.1, linregress and t.ppf.
+test("probabilities, limits of the intercept and a confidence of 90 agree with a reference library", () => {
+  const found = ols([1, 2, 3, 4, 5], [2, 4, 5, 4, 5], 0.9) as Line;
+  expectClose(found.slope.p, 0.12402706265755445);
+  expectClose(found.intercept.value, 2.2);
+  expectClose(found.intercept.standardError, 0.9380831519646857);
+  expectClose(found.intercept.p, 0.10074345608542003);
+  expectClose(found.intercept.low, 2.2 - 2.3533634348018233 * 0.9380831519646857);
+  expectClose(found.intercept.high, 2.2 + 2.3533634348018233 * 0.9380831519646857);
+  expectClose(found.rSquared, 0.6);
+  expect(found).toMatchObject({ n: 5, df: 3 });
+});
+
+test("a line that every point lies on is certain, and so is that equal values do not change", () => {
+  const level = ols([1, 2, 3, 4], [7, 7, 7, 7]) as Line;
+  expect(level).toMatchObject({ rSquared: 0, residualSd: 0, slope: { value: 0, p: 1, low: 0, high: 0 } });
+  expect(level.intercept).toMatchObject({ value: 7, p: 0 });
+});
+
+test("columns shorter than y leave rows out, and too few rows say how many there are", () => {
+  expect(ols([1, 2, 3, 4, 5], [2, 4, 5, 4, 5, 9])).toEqual(ols([1, 2, 3, 4, 5], [2, 4, 5, 4, 5]));
+  expect(ols([1, 2], [3, 4])).toMatchObject({
+    message: "A regression on 1 column(s) needs 3 full rows; there are 2.",
+  });
+  expect(ols([1, 2, 3], [3, 4, 6])).toMatchObject({ df: 1 });
+  expect(ols([1, 2, 3], [3, 4, 6], 95)).toMatchObject({ kind: "invalid" });
+});

@@ -51,3 +51,12 @@ test("no spread, no difference and a power of 80 are refused by name", () => {
   });
   expect(shotsNeeded(5, 5, 80)).toMatchObject({ kind: "invalid", message: expect.stringContaining("power") });
 });
+
+test("a spread or a difference without end and a confidence of 95 are refused by name", () => {
+  const endless = Number.POSITIVE_INFINITY;
+  expect(shotsNeeded(endless, 5)).toMatchObject({ message: expect.stringContaining("sd is Infinity") });
+  expect(shotsNeeded(5, endless)).toMatchObject({
+    message: expect.stringContaining("difference is Infinity"),
+  });
+  expect(shotsNeeded(5, 5, 0.8, 95)).toMatchObject({ message: expect.stringContaining("confidence is 95") });
+});

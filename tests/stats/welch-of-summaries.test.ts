@@ -25,3 +25,17 @@ test("one value, or no spread at all, gives no limits", () => {
     kind: "invalid",
   });
 });
+
+test("spreads below 0 or without end are refused, and one group may have no spread", () => {
+  const sound = { n: 5, mean: 2, sd: 1 };
+  for (const sd of [-1, Number.POSITIVE_INFINITY, Number.NaN]) {
+    expect(welchOfSummaries({ n: 4, mean: 1, sd }, sound)).toMatchObject({ kind: "invalid" });
+    expect(welchOfSummaries(sound, { n: 4, mean: 1, sd })).toMatchObject({ kind: "invalid" });
+  }
+  expect(welchOfSummaries(sound, { n: Number.NaN, mean: 1, sd: 1 })).toMatchObject({ kind: "unavailable" });
+  // With one spread of 0 the degrees of freedom are those of the other group, 4.
+  expect(welchOfSummaries(sound, { n: 2, mean: 1, sd: 0 })).toMatchObject({
+    df: expect.closeTo(4, 12),
+    standardError: expect.closeTo(Math.sqrt(1 / 5), 12),
+  });
+});

@@ -18,6 +18,7 @@ export function airAt(altitude: number, temperature?: number, humidity?: number)
   const problem = within("altitude", altitude, -500, 7000, "m");
   if (problem) return problem;
   const standard = standardAtmosphere(altitude);
+  // Stryker disable next-line ConditionalExpression: never a problem here, for its bounds are wider
   if (isProblem(standard)) return standard;
   if (temperature === undefined && humidity === undefined) {
     return { density: standard.density, viscosity: viscosity(standard.temperature) };

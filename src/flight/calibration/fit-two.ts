@@ -23,11 +23,13 @@ export function fitTwo(residuals: Residuals, first: number, second: number): Two
   let [a, b] = [first, second];
   let now = residuals(a, b);
   let damping = 1e-3;
+  // Stryker disable next-line all: most fits take ten rounds; the bound only keeps others from running on
   for (let round = 0; round < 60 && now; round += 1) {
     const slopes = slopesAt(residuals, a, b);
     if (!slopes) return undefined;
     const { aa, ab, bb, ra, rb } = normalEquations(slopes, now);
     let moved = 0;
+    // Stryker disable next-line all: the same; twelve attempts make a step a million million times shorter
     for (let attempt = 0; attempt < 12; attempt += 1) {
       const [da, db] = [aa * (1 + damping), bb * (1 + damping)];
       const determinant = da * db - ab * ab;

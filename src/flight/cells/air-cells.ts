@@ -45,7 +45,7 @@ export function airDensityAt(
   const [least, most] = system.height === "ft" ? [-1500, 19_500] : [-457, 5943];
   const problem =
     within("altitude", altitude, least, most, system.height) ??
-    checkWeather(temperature ?? (system.height === "ft" ? 59 : 15), humidity ?? 0, system.temperature);
+    checkWeather(temperature ?? 0, humidity ?? 0, system.temperature);
   if (problem) return problem;
   const air = airAt(
     altitude * system.metresUp,

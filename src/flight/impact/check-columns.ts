@@ -73,7 +73,7 @@ function contradictionsOf(shot: ImpactColumns): Omit<Contradiction, "shot">[] {
 }
 
 function has(value: number | undefined): value is number {
-  return value !== undefined && Number.isFinite(value);
+  return Number.isFinite(value);
 }
 
 function outside(value: number, one: number, other: number, slack: number): boolean {

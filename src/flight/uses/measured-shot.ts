@@ -13,5 +13,5 @@ export interface MeasuredShot {
 
 /** Tells a measured figure from a missing one. */
 export function isMeasured(value: number | undefined): value is number {
-  return value !== undefined && Number.isFinite(value);
+  return Number.isFinite(value);
 }

@@ -27,13 +27,11 @@ export interface NormalizeTable {
  */
 export function* normalizeTable(table: NormalizeTable): Generator<number, Float64Array> {
   const { size, carry, strike, air, reference, options, slice = 500 } = table;
-  const normalized = new Float64Array(size).fill(Number.NaN);
+  const normalized = new Float64Array(size);
   for (let index = 0; index < size; index += 1) {
-    const measured = carry[index]!;
-    if (Number.isFinite(measured)) {
-      const answer = normalizeCarry(measured, strike(index), air, reference, options);
-      if (!isProblem(answer)) normalized[index] = answer;
-    }
+    // A carry that is missing is a problem too.
+    const answer = normalizeCarry(carry[index]!, strike(index), air, reference, options);
+    normalized[index] = isProblem(answer) ? Number.NaN : answer;
     if ((index + 1) % slice === 0) yield (index + 1) / size;
   }
   return normalized;

@@ -6,8 +6,8 @@ import { within } from "../within.ts";
 const ROLLING = 0.131;
 
 /**
- * How far a ball runs after it lands on a level fairway, m: bounces until it hardly leaves the ground, then rolls. A ball
- * that spins back far enough runs less than nothing. No turf is like another; take it for a rough figure.
+ * How far a ball runs after it lands on a level fairway, m: bounces until it hardly leaves the ground, fifty times at most,
+ * then rolls. A ball that spins back far enough runs less than nothing. No turf is like another; take it for a rough figure.
  *
  * Source: A. R. Penner, "The run of a golf ball", Canadian Journal of Physics 80 (2002) 931-940: the ball meets turf that
  * it tips up by 15.4 degrees x (speed / 18.6) x (angle from the vertical / 44.4), restitution 0.510 - 0.0375 v + 0.000903 v^2 and 0.120

@@ -36,7 +36,16 @@ test("air at an altitude takes a warmer day or damp into account", () => {
   expect(figure(airAt(0, 25, 1)).density).toBeLessThan(figure(airAt(0, 25, 0)).density);
 });
 
+test("air at an altitude takes dry air or the standard temperature where only the other is given", () => {
+  // Source: CIPM-2007 in the standard pressure of 1,500 m, and Sutherland's formula, evaluated independently in Python.
+  const warm = figure(airAt(1500, 30));
+  expect(warm.density).toBeCloseTo(0.9719587388558129, 9);
+  expect(warm.viscosity).toBeCloseTo(1.8608692424914876e-5, 12);
+  expect(figure(airAt(1500, undefined, 0.5)).density).toBeCloseTo(1.0564840913309745, 9);
+});
+
 test("the standard atmosphere refuses an altitude above its lowest layer", () => {
   expect(standardAtmosphere(12_000)).toMatchObject({ kind: "invalid" });
   expect(airAt(Number.POSITIVE_INFINITY)).toMatchObject({ kind: "invalid" });
+  expect(airAt(7001)).toMatchObject({ message: "altitude should be -500 to 7000 m, not 7001" });
 });

@@ -44,6 +44,33 @@ test("the smooth table stays within 0.01 of straight lines between the figures",
   }
 });
 
+test("along its rows and columns the smooth table is the cubic spline with the slopes of what lies beyond", () => {
+  // Source: scipy 1.17.1, CubicSpline over the figures of a row (slopes of 0 at both ends) or of a column.
+  const splines = [
+    [21.8, 3000, 0.36412018930916074, 0.33540400990444197],
+    [47.5, 3000, 0.2647505534724604, 0.20533962994607696],
+    [63.9, 4000, 0.26561575712884783, 0.1959795605752863],
+    [71.95, 4800, 0.26937554354950266, 0.19850346893592413],
+    [80.15, 5000, 0.2673100892579011, 0.18958551250741104],
+    [30.5, 2000, 0.2760173821815621, 0.24524918165546386],
+    [55.9, 6000, 0.30566729688694905, 0.26437217393849227],
+    [46.9, 3100, 0.2673980695767568, 0.2103998150883689],
+    [71.9, 2150, 0.24806471143170303, 0.13945225349179532],
+    [29.9, 5930, 0.38705818513492285, 0.3704265374610285],
+  ] as const;
+  for (const [speed, spin, drag, lift] of splines) {
+    expect(at(EXTENDED_BEARMAN_HARVEY, speed, spin).drag).toBeCloseTo(drag, 9);
+    expect(at(EXTENDED_BEARMAN_HARVEY, speed, spin).lift).toBeCloseTo(lift, 9);
+  }
+});
+
+test("the smooth table holds its edges beyond the speeds it has", () => {
+  for (const spin of [1000, 3100, 6000]) {
+    expect(at(EXTENDED_BEARMAN_HARVEY, 5, spin)).toEqual(at(EXTENDED_BEARMAN_HARVEY, 13.7, spin));
+    expect(at(EXTENDED_BEARMAN_HARVEY, 110, spin)).toEqual(at(EXTENDED_BEARMAN_HARVEY, 88.1, spin));
+  }
+});
+
 test("the extensions meet the table in value and slope at 2,000 and at 6,000 rpm", () => {
   for (const speed of [21.6, 38.4, 55.2, 71.9]) {
     for (const spin of [2000, 6000]) {

@@ -37,7 +37,7 @@ function session(truth: CoefficientModel, scatter: number, size = 24, club = IRO
 
 test("calibrateModels(shots, air) takes the published model whose shape the flights have", () => {
   for (const model of [EXTENDED_BEARMAN_HARVEY, SMITS_SMITH]) {
-    expect(figure(calibrateModels(session(model, 0), THIN)).model).toBe(model);
+    expect(figure(calibrateModels(session(model, 0, 8), THIN)).model).toBe(model);
     expect(figure(calibrateModels(session(model, 1, 24, DRIVER), THIN)).model).toBe(model);
   }
 });
@@ -49,9 +49,30 @@ test("calibrateModels keeps to the first model where three scattered shots canno
   expect(found).toEqual({ ...figure(calibrate(shots, THIN)), model: EXTENDED_BEARMAN_HARVEY });
 });
 
+test("calibrateModels takes the other model only where it is both 20 times as likely and 5 percent nearer", () => {
+  const cases = [
+    // Some 15 % nearer, but by 9 figures: exp(9 ln 1.15) = 3.4 times as likely.
+    { size: 3, scatter: 0.7, club: DRIVER, likely: false, near: true, model: EXTENDED_BEARMAN_HARVEY },
+    // Far more likely by 180 figures, but less than 5 % nearer.
+    { size: 60, scatter: 1, club: IRON, likely: true, near: false, model: EXTENDED_BEARMAN_HARVEY },
+    { size: 24, scatter: 0.7, club: IRON, likely: true, near: true, model: SMITS_SMITH },
+  ];
+  for (const { size, scatter, club, likely, near, model } of cases) {
+    const shots = session(SMITS_SMITH, scatter, size, club);
+    const [first, second] = [
+      figure(calibrate(shots, THIN)),
+      figure(calibrate(shots, THIN, { model: SMITS_SMITH })),
+    ];
+    const nearer = first.residual / second.residual;
+    expect(nearer > 1.05).toBe(near);
+    expect(nearer ** (3 * size) > Math.exp(3)).toBe(likely);
+    expect(figure(calibrateModels(shots, THIN)).model).toBe(model);
+  }
+});
+
 test("a 150 yd iron's carries go from 1,600 m to sea level within 1 yd, whichever published model is the truth", () => {
   for (const truth of [EXTENDED_BEARMAN_HARVEY, SMITS_SMITH]) {
-    const shots = session(truth, 0);
+    const shots = session(truth, 0, 8);
     const { model, factors } = figure(calibrateModels(shots, THIN));
     for (const { carry, strike, thick } of shots) {
       const corrected = figure(normalizeCarry(carry, strike, THIN, REFERENCE_AIR, { model, factors }));
@@ -62,5 +83,5 @@ test("a 150 yd iron's carries go from 1,600 m to sea level within 1 yd, whicheve
 });
 
 test("calibrateModels says what is lacking, as calibrate does", () => {
-  expect(calibrateModels([], THIN)).toMatchObject({ kind: "unavailable" });
+  expect(calibrateModels([], THIN)).toEqual(calibrate([], THIN));
 });

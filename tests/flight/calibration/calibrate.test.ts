@@ -78,6 +78,77 @@ test("figures that are missing are left out, and a session without heights or an
   expect(calibrate([], AIR)).toMatchObject({ kind: "unavailable" });
 });
 
+test("shots without a figure, and shots that cannot be flown, take no part", () => {
+  const shots = session({ factors: { drag: 0.9, lift: 1.1 }, ground: 4 });
+  const sound = figure(calibrate(shots, AIR, { ground: 4 }));
+  const topped = { strike: { speed: 40, launch: -5, spin: 3000 }, carry: 5, landingAngle: 10 };
+  const others = [
+    { strike: shots[0]!.strike },
+    { strike: shots[0]!.strike, carry: Number.NaN, height: Number.NaN, landingAngle: Number.NaN },
+    { ...shots[0]!, strike: { ...shots[0]!.strike, spin: -5 } },
+    topped,
+  ];
+  expect(calibrate([...others, ...shots], AIR, { ground: 4 })).toEqual(sound);
+  expect(sound).toMatchObject({ shots: 12, figures: 36 });
+});
+
+test("four figures of three shots are enough, and three are not", () => {
+  const shots = session({ factors: { drag: 0.9, lift: 1.1 } }, 3);
+  const heights = shots.map(({ strike, height }) => ({ strike, height }));
+  expect(calibrate(heights, AIR)).toMatchObject({ kind: "unavailable" });
+  const { carry } = shots[0]!;
+  const found = figure(calibrate([{ ...heights[0]!, carry }, ...heights.slice(1)], AIR));
+  expect(found.figures).toBe(4);
+  expect(found.drag.value).toBeCloseTo(0.9, 3);
+  expect(found.lift.value).toBeCloseTo(1.1, 3);
+});
+
+test("limits are those of linear regression at the fit", () => {
+  // Source: squares over figures less 2, slopes by differences, the inverse of two by two by hand; t(0.975, 7) of a table.
+  const shots = session({ factors: { drag: 0.95, lift: 1.05 } }, 3, 0.5);
+  const found = figure(calibrate(shots, AIR));
+  const residuals = (drag: number, lift: number) =>
+    shots.flatMap((shot) => {
+      const flight = figure(flyBall(shot.strike, AIR, { factors: { drag, lift } }));
+      return [
+        (flight.carry - shot.carry) / 2,
+        flight.height - shot.height,
+        flight.landingAngle - shot.landingAngle,
+      ];
+    });
+  const { drag, lift } = found.factors;
+  const squares = residuals(drag, lift).reduce((sum, one) => sum + one * one, 0);
+  expect(found.residual).toBeCloseTo(Math.sqrt(squares / 7), 2);
+  const [byDrag, byLift] = [
+    residuals(drag + 0.01, lift).map((one, i) => (one - residuals(drag - 0.01, lift)[i]!) / 0.02),
+    residuals(drag, lift + 0.01).map((one, i) => (one - residuals(drag, lift - 0.01)[i]!) / 0.02),
+  ];
+  const product = (one: number[], other: number[]) => one.reduce((sum, a, i) => sum + a * other[i]!, 0);
+  const [dd, dl, ll] = [product(byDrag, byDrag), product(byDrag, byLift), product(byLift, byLift)];
+  const reach = 2.3646 * Math.sqrt(squares / 7 / (dd * ll - dl * dl));
+  expect((found.drag.high - found.drag.value) / (reach * Math.sqrt(ll))).toBeCloseTo(1, 1);
+  expect((found.lift.value - found.lift.low) / (reach * Math.sqrt(dd))).toBeCloseTo(1, 1);
+});
+
+test("flights of no golf ball are not settled", () => {
+  const odd = [
+    { drag: 0.15, lift: 1 },
+    { drag: 6, lift: 1 },
+    { drag: 1, lift: -0.2 },
+    { drag: 2, lift: 6 },
+  ];
+  for (const factors of odd)
+    expect(calibrate(session({ factors }), AIR)).toMatchObject({ kind: "unavailable" });
+});
+
+test("of a long session 300 shots are taken, evenly", () => {
+  const shots = session({ factors: { drag: 0.95, lift: 1.05 } }, 450, 0.7);
+  const thinned = Array.from({ length: 300 }, (_, i) => shots[Math.floor(1.5 * i)]!);
+  const found = figure(calibrate(shots, AIR));
+  expect(found.shots).toBe(300);
+  expect(found).toEqual(figure(calibrate(thinned, AIR)));
+});
+
 test("least squares in two unknowns meets the certified fit of NIST's Misra1a", () => {
   // Source: NIST Statistical Reference Datasets, Misra1a, y = b1 (1 - exp(-b2 x)); certified values and errors.
   const y = [10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.4, 75.47, 81.78];

@@ -23,6 +23,12 @@ describe("air density", () => {
     expect(airDensityOf(200, 30, 50)).toMatchObject({
       message: "temperature should be -40 to 140 degrees F, not 200",
     });
+    expect(airDensityOf(70, 1000, 50, "si")).toMatchObject({
+      message: "temperature should be -40 to 60 degrees C, not 70",
+    });
+    expect(airDensityOf(20, 40, 50, "si")).toMatchObject({
+      message: "pressure should be 400 to 1100 hPa, or 12 to 32.4 inHg, not 40",
+    });
     expect(airDensityOf(75, 30, 50, "metric")).toMatchObject({
       message: 'units should be "us" or "si", not "metric"',
     });
@@ -34,6 +40,26 @@ describe("air density", () => {
     expect(Math.abs(figure(airDensityAt(5280)) - 1.04666)).toBeLessThan(1e-5);
     expect(airDensityAt(99_999)).toMatchObject({
       message: "altitude should be -1500 to 19500 ft, not 99999",
+    });
+    expect(airDensityAt(6000, undefined, undefined, "si")).toMatchObject({
+      message: "altitude should be -457 to 5943 m, not 6000",
+    });
+    expect(airDensityAt(0, undefined, undefined, "metric")).toMatchObject({
+      message: 'units should be "us" or "si", not "metric"',
+    });
+  });
+
+  test("at an altitude takes a warm or damp day in the units of the asker", () => {
+    // Source: CIPM-2007 in the standard pressure of 5,000 ft, evaluated independently in Python.
+    expect(figure(airDensityAt(5000, 86))).toBeCloseTo(0.9691003825723015, 9);
+    expect(figure(airDensityAt(5000, undefined, 30))).toBeCloseTo(1.0548147954038554, 9);
+    expect(figure(airDensityAt(5000, 86, 30))).toBeCloseTo(0.9635720588018596, 9);
+    expect(figure(airDensityAt(1524, 30, 30, "si"))).toBeCloseTo(0.9635720588018596, 9);
+    expect(airDensityAt(5000, 150)).toMatchObject({
+      message: "temperature should be -40 to 140 degrees F, not 150",
+    });
+    expect(airDensityAt(5000, undefined, 101)).toMatchObject({
+      message: "humidity should be 0 to 100 %, not 101",
     });
   });
 });
@@ -60,6 +86,12 @@ describe("flight", () => {
       message: "launch angle should be -30 to 89 degrees, not 95",
     });
     expect(flightRow(Number.NaN, 16, 7000)).toMatchObject({ kind: "invalid" });
+    expect(flightRow(150, 16, 7000, 0, 0, 1.225, "si")).toMatchObject({
+      message: "ball speed should be 1 to 120 m/s, not 150",
+    });
+    expect(flightRow(120, 16, 7000, 0, 0, 1.225, "metric")).toMatchObject({
+      message: 'units should be "us" or "si", not "metric"',
+    });
   });
 });
 
@@ -71,6 +103,15 @@ test("a carry normalises the same in yards and in metres", () => {
     9,
   );
   expect(normalizedCarry(160, 115, 17, 6500, 1.04, 0)).toMatchObject({ kind: "invalid" });
+  expect(normalizedCarry(700, 115, 17, 6500, 1.04)).toMatchObject({
+    message: "carry should be 0 to 600 yd, not 700",
+  });
+  expect(normalizedCarry(160, 300, 17, 6500, 1.04)).toMatchObject({
+    message: "ball speed should be 3 to 265 mph, not 300",
+  });
+  expect(normalizedCarry(160, 115, 17, 6500, 1.04, 1.225, "metric")).toMatchObject({
+    message: 'units should be "us" or "si", not "metric"',
+  });
 });
 
 test("spin loft and axis take face and path", () => {

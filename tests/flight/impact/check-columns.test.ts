@@ -43,3 +43,46 @@ test("columns that are missing are not checked", () => {
 test("an axis that leans a little the wrong way is let pass", () => {
   expect(checkColumns([{ ...sound, spinAxis: 1 }])).toEqual([]);
 });
+
+test("angles up to the slack are let pass and those beyond it are not", () => {
+  // Slack: 1.5 degrees for spin loft, launch and direction, 3 for the axis (common practice, no source).
+  expect(checkColumns([{ dynamicLoft: 5, attack: 5, spinLoft: 1.5 }])).toEqual([]);
+  expect(checkColumns([{ dynamicLoft: 5, attack: 5, spinLoft: 1.6 }])).toHaveLength(1);
+  for (const launch of [-5.5, 31.5]) expect(checkColumns([{ ...sound, launch }])).toEqual([]);
+  for (const launch of [-5.6, 31.6]) expect(checkColumns([{ ...sound, launch }])).toHaveLength(1);
+  for (const direction of [-3.5, 2.5]) expect(checkColumns([{ ...sound, direction }])).toEqual([]);
+  for (const direction of [-3.6, 2.6]) expect(checkColumns([{ ...sound, direction }])).toHaveLength(1);
+  expect(checkColumns([{ ...sound, spinAxis: 3 }])).toEqual([]);
+  expect(checkColumns([{ ...sound, spinAxis: 3.1 }])[0]!.message).toBe(
+    "spin axis 3.1 leans against face to path -3.0",
+  );
+});
+
+test("spin loft is held against loft and attack alone where face or path is missing", () => {
+  expect(checkColumns([{ dynamicLoft: 30, attack: -4, face: 40, spinLoft: 34 }])).toEqual([]);
+  expect(checkColumns([{ dynamicLoft: 30, attack: -4, path: 40, spinLoft: 34 }])).toEqual([]);
+  expect(checkColumns([{ dynamicLoft: 30, attack: -4, spinLoft: 20 }])[0]!.message).toBe(
+    "spin loft 20 does not fit the 34.0 of loft and attack",
+  );
+});
+
+test("a spin axis is not checked where face or path is missing", () => {
+  expect(checkColumns([{ path: 10, spinAxis: 30 }])).toEqual([]);
+  expect(checkColumns([{ face: 10, spinAxis: -30 }])).toEqual([]);
+});
+
+test("figures without end count as missing", () => {
+  const endless = Number.POSITIVE_INFINITY;
+  expect(
+    checkColumns([
+      { dynamicLoft: 10, attack: -endless, launch: 20 },
+      { dynamicLoft: -endless, attack: 10, launch: 20 },
+      { face: 10, path: -endless, direction: 20 },
+      { face: -endless, path: 10, direction: 20 },
+      { ...sound, spinLoft: endless },
+      { ...sound, launch: endless },
+      { ...sound, direction: endless },
+      { ...sound, spinAxis: endless },
+    ]),
+  ).toEqual([]);
+});

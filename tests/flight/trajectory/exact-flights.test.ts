@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { AREA_OVER_TWO_MASSES } from "../../../src/flight/ball/ball.ts";
+import { BEARMAN_HARVEY } from "../../../src/flight/ball/bearman-harvey.ts";
 import { type CoefficientModel, POINT } from "../../../src/flight/ball/coefficient-model.ts";
 import { constantCoefficients } from "../../../src/flight/ball/constant-coefficients.ts";
+import { DormandPrinceStep } from "../../../src/flight/trajectory/dormand-prince.ts";
 import { flyBall } from "../../../src/flight/trajectory/fly-ball.ts";
 import { Forces } from "../../../src/flight/trajectory/forces.ts";
 import { integrate } from "../../../src/flight/trajectory/integrate.ts";
@@ -72,5 +74,25 @@ test("steps too long for the spin never make a flight of nothing", () => {
     expect(flight.carry).toBeCloseTo((100 ** 2 * Math.sin((160 * Math.PI) / 180)) / 9.80665, 6);
     expect(flight.landingSpin).toBeGreaterThanOrEqual(0);
     expect(flight.landingSpin).toBeLessThan(1);
+  }
+});
+
+test("no step errs by more than the tolerance, and few by much less", () => {
+  // The table's straight lines have kinks, at which steps are refused and tried again.
+  const forces = new Forces();
+  forces.model = BEARMAN_HARVEY;
+  forces.gravity = 9.80665;
+  forces.setAir(SEA.density, SEA.viscosity, 1, 1);
+  const knots = new Knots();
+  for (const tolerance of [1e-3, 2e-5, 1e-8]) {
+    expect(integrate(forces, Float64Array.of(70, 14, 0, 2900), 0, 60, tolerance, knots)).toBe("landed");
+    const again = new Float64Array(2 * STRIDE);
+    const errors = Array.from({ length: knots.count - 1 }, (_, i) => {
+      again.set(knots.data.subarray(i * STRIDE, (i + 1) * STRIDE));
+      const h = knots.data[(i + 1) * STRIDE]! - knots.data[i * STRIDE]!;
+      return new DormandPrinceStep().take(forces, again, 0, h) / tolerance;
+    });
+    expect(Math.max(...errors)).toBeLessThanOrEqual(1.000001);
+    expect(errors.filter((one) => one > 0.05).length).toBeGreaterThan(errors.length / 2);
   }
 });

@@ -43,6 +43,7 @@ test("normalising to the same air changes nothing, and there and back again neit
   const thick = figure(normalizeCarry(150, IRON, thin));
   expect(thick).toBeLessThan(147);
   expect(figure(normalizeCarry(thick, IRON, REFERENCE_AIR, thin))).toBeCloseTo(150, 9);
+  expect(normalizeCarry(-1, IRON, thin)).toMatchObject({ message: "carry should be 0 to 1000, not -1" });
 });
 
 test("thin-air carries of a 150 yd iron come back to thick air within 1 yd though another published model is the truth", () => {
@@ -64,14 +65,14 @@ test("thin-air carries of a 150 yd iron come back to thick air within 1 yd thoug
 test("a table is normalised in slices that report how far they are", () => {
   const thin = airOfDensity(1.05);
   const work = normalizeTable({
-    size: 5,
-    carry: [140, Number.NaN, 150, 160, 170],
+    size: 7,
+    carry: [140, Number.NaN, 150, 160, 170, 180, 190],
     strike: () => IRON,
     air: thin,
-    slice: 2,
+    slice: 3,
   });
-  expect(work.next()).toEqual({ done: false, value: 0.4 });
-  expect(work.next()).toEqual({ done: false, value: 0.8 });
+  expect(work.next()).toEqual({ done: false, value: 3 / 7 });
+  expect(work.next()).toEqual({ done: false, value: 6 / 7 });
   const { done, value } = work.next();
   expect(done).toBe(true);
   const carries = value as Float64Array;
@@ -93,7 +94,12 @@ test("at another club speed ball speed and spin go along and the measured carry 
     from: "model",
     carry: modelled,
   });
-  expect(atClubSpeed({ ...SPEED_SHOT, clubSpeed: 0 }, 40, REFERENCE_AIR)).toMatchObject({ kind: "invalid" });
+  expect(atClubSpeed({ ...SPEED_SHOT, clubSpeed: 4 }, 40, REFERENCE_AIR)).toMatchObject({
+    message: "club speed should be 5 to 80 m/s, not 4",
+  });
+  expect(atClubSpeed(SPEED_SHOT, 81, REFERENCE_AIR)).toMatchObject({
+    message: "common club speed should be 5 to 80 m/s, not 81",
+  });
 });
 
 test("a poor strike is adjusted to the player's usual smash factor", () => {
@@ -139,6 +145,8 @@ test("a green is held by a steep and spinning ball (common practice, no source)"
   expect(figure(holdsGreen(42, 6500)).verdict).toBe("may hold");
   expect(figure(holdsGreen(42, 3000)).verdict).toBe("runs on");
   expect(figure(holdsGreen(35, 6500)).verdict).toBe("runs on");
+  expect(figure(holdsGreen(45, 4500)).verdict).toBe("holds");
+  expect(figure(holdsGreen(40, 4500)).verdict).toBe("may hold");
   expect(holdsGreen(95, 3000)).toMatchObject({ kind: "invalid" });
 });
 
