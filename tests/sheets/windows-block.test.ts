@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
+import type { Session } from "../../src/fitting/session.ts";
 import { putWindows } from "../../src/sheets/windows-block.ts";
 import { cellAt } from "./cell-at.ts";
 import { formatAt, mergedAt, styleAt, stylesAlong } from "./looks-at.ts";
 import { formulaAt, rowAt, shownAt } from "./row-at.ts";
 import { smallParts, smallSession } from "./small-session.ts";
 
-const WINDOWS = { launch: { from: 15, to: 20 } };
+const LAUNCH = { from: 15, to: 20, margin: 1 };
+const WINDOWS = { launch: LAUNCH };
 
-function block(
-  session = { ...smallSession(), windows: WINDOWS as ReturnType<typeof smallSession>["windows"] },
-) {
+function block(session: Session = { ...smallSession(), windows: WINDOWS }) {
   const { shots, layout, draft } = smallParts(session);
   const place = putWindows(draft, session, shots, layout, 10);
   return { place, sheet: draft.plan() };
@@ -64,7 +64,7 @@ describe("putWindows(draft, session, shots, workings, from)", () => {
   it("puts nothing where the table has no such metric or the session no such window", () => {
     for (const session of [
       { ...smallSession(), windows: {} },
-      { ...smallSession(), windows: { spin: { from: 1, to: 2 } } },
+      { ...smallSession(), windows: { spin: { from: 1, to: 2, margin: 1 } } },
     ]) {
       const { place: nowhere, sheet: empty } = block(session);
       expect(nowhere).toEqual({ end: 10, limits: null });
@@ -75,7 +75,7 @@ describe("putWindows(draft, session, shots, workings, from)", () => {
   it("has a row for each metric, one below the other, in the unit shown", () => {
     const small = smallSession();
     const values = new Map([...small.table.values, ["height", small.table.values.get("launch")!] as const]);
-    const windows = { launch: { from: 15, to: 20 }, height: { from: 10, to: 20 } };
+    const windows = { launch: LAUNCH, height: { from: 10, to: 20, margin: 1 } };
     const metric = block({ ...small, windows, units: "metric", table: { ...small.table, values } });
     expect(rowAt(metric.sheet, 13, 0, 2)).toEqual(["Peak height", "m"]);
     // A foot is 0.3048 m exactly: international yard and pound agreement of 1959.
