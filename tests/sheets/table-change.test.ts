@@ -20,15 +20,15 @@ const NOTHING: TableChange = {
 };
 
 describe("changedTable(table, change)", () => {
-  const after = (change: Partial<TableChange>) => changedTable(TABLE, { ...NOTHING, ...change });
+  const changed = (change: Partial<TableChange>) => changedTable(TABLE, { ...NOTHING, ...change });
 
   it("leaves all as it was where nothing is to change", () => {
-    expect(after({})).toEqual(TABLE);
+    expect(changed({})).toEqual(TABLE);
   });
 
   it("renames, adds columns at the right, which stay empty in rows that stand, and rows at the end", () => {
     expect(
-      after({
+      changed({
         rename: [{ column: 1, heading: "Golfer" }],
         columns: [{ heading: "Club", format: "@" }],
         append: [["4 May", "Cy", "7i"]],
@@ -49,11 +49,11 @@ describe("changedTable(table, change)", () => {
       { row: 0, cells: [undefined, null] },
       { row: 2, cells: ["5 May", undefined] },
     ];
-    expect(after({ update, remove: [1] }).rows).toEqual([
+    expect(changed({ update, remove: [1] }).rows).toEqual([
       ["1 May", null],
       ["5 May", "Bo"],
     ]);
-    expect(after({ update: [{ row: 1, cells: ["9 May"] }] }).rows[1]).toEqual(["9 May", null]);
+    expect(changed({ update: [{ row: 1, cells: ["9 May"] }] }).rows[1]).toEqual(["9 May", null]);
   });
 });
 
