@@ -38,7 +38,7 @@ export const DEMO_FACTS: SessionFacts = {
   title: "7-iron fitting (invented demo)",
   player: "Rowan Tilsley (invented)",
   date: "2026-11-25",
-  place: "Harrow Lane workshop, bay 2 (invented)",
+  place: "Harrow Lane, bay 2 (invented)",
   baseline: "120 g low-launch",
   goal: "overall",
 };

@@ -18,6 +18,9 @@ const WATCHED: readonly MetricKey[] = ["clubSpeed", "ballSpeed", "carry"];
 /** A drift this unlikely without a cause is worth a warning. */
 const LEVEL = 0.05;
 
+/** Shots beyond what the line and the builds take; fewer lie on a line by chance too often (common sense, no source). */
+const FEWEST_SPARE = 5;
+
 /**
  * Drift with the order of the shots, by least squares on the order and on which build it was, so that builds hit late
  * are not blamed or praised for the hour. Metrics with too few shots are left out.
@@ -30,6 +33,8 @@ export function orderDrift(session: Session): OrderDrift[] {
   return WATCHED.flatMap((metric) => {
     const column = table.values.get(metric);
     if (!column) return [];
+    const measured = kept.filter((i) => !Number.isNaN(column[i]!)).length;
+    if (measured - used.length - 2 < FEWEST_SPARE) return [];
     const fit = regression(
       kept.map((i) => column[i]!),
       [kept, ...used],
@@ -40,15 +45,27 @@ export function orderDrift(session: Session): OrderDrift[] {
   });
 }
 
-/** A sentence for each drift that matters. */
+/** A sentence for each drift that matters, as a fitter reads it. */
 export function driftWarnings(session: Session): string[] {
-  return orderDrift(session)
-    .filter(({ p }) => p < LEVEL)
-    .map(({ metric, overSession }) => warning(metric, overSession, session.units));
+  return mattering(session).map(({ metric, overSession }) => {
+    const cause = overSession < 0 ? "the player may have tired" : "the player may have warmed up";
+    return `${changeOf(metric, overSession, session.units)} from the first shot to the last, whatever the build: ${cause}. Builds hit late are judged beside it; hit them in turn.`;
+  });
 }
 
-function warning(metric: MetricKey, change: number, units: UnitSet): string {
+/** The same for the player, who is told of it and not about. */
+export function driftForPlayer(session: Session): string[] {
+  return mattering(session).map(({ metric, overSession }) => {
+    const cause = overSession < 0 ? "you may have tired" : "you may have warmed up";
+    return `${changeOf(metric, overSession, session.units)} from your first shot to your last, whichever build you hit: ${cause}. That shifts the figures of builds hit early or late a little; hitting them in turn evens it out.`;
+  });
+}
+
+function mattering(session: Session): OrderDrift[] {
+  return orderDrift(session).filter(({ p }) => p < LEVEL);
+}
+
+function changeOf(metric: MetricKey, change: number, units: UnitSet): string {
   const way = change < 0 ? "fell" : "rose";
-  const cause = change < 0 ? "the player may have tired" : "the player may have warmed up";
-  return `${metricOf(metric).label} ${way} by about ${shownFigure(Math.abs(change), metric, units)} from the first shot to the last, whatever the build: ${cause}. Builds hit late are judged beside it; hit them in turn.`;
+  return `${metricOf(metric).label} ${way} by about ${shownFigure(Math.abs(change), metric, units)}`;
 }

@@ -3,7 +3,7 @@ import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { buildGroup, missPattern } from "./build-group.ts";
 import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
-import { driftWarnings } from "./order-drift.ts";
+import { driftForPlayer } from "./order-drift.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import { type PlayerChange, playerChanges } from "./player-changes.ts";
 import type { Goal, Session } from "./session.ts";
@@ -130,7 +130,7 @@ function sureWords(session: Session, decision: Decision, next: string): string[]
     `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${rest}.`,
     `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day may look a little different.`,
     next,
-    ...driftWarnings(session),
+    ...driftForPlayer(session),
   ];
 }
 

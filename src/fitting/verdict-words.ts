@@ -59,15 +59,17 @@ function reasons(session: Session, { best, runnerUp, chances }: Decision, compar
   const compared = (key: MetricKey, what: string) => {
     const [mine, theirs] = [best.build, other].map((name) => metricsOf(comparison, name)?.get(key)?.mean);
     if (mine === undefined || theirs === undefined) return;
-    lines.push(
-      `${what}: ${shownFigure(mine, key, session.units)} on average, against ${shownFigure(theirs, key, session.units)} with ${other}.`,
-    );
+    const [own, others] = [mine, theirs].map((value) => shownFigure(value, key, session.units));
+    lines.push(`${what}: ${own} on average, ${own === others ? "as" : `against ${others}`} with ${other}.`);
   };
   compared("carry", "Carry");
   const [mine, theirs] = [best.build, other].map((name) => buildGroup(session, name));
   if (mine?.halfRadius != null && theirs?.halfRadius != null) {
+    const [own, others] = [mine.halfRadius, theirs.halfRadius].map((value) =>
+      shownFigure(value, "offline", session.units),
+    );
     lines.push(
-      `Half of its shots land within ${shownFigure(mine.halfRadius, "offline", session.units)} of the middle of its group, against ${shownFigure(theirs.halfRadius, "offline", session.units)} with ${other}.`,
+      `Half of its shots land within ${own} of the middle of its group, ${own === others ? "as" : `against ${others}`} with ${other}.`,
     );
   }
   return lines;
@@ -92,21 +94,21 @@ const LOSSES: readonly { readonly key: MetricKey; readonly less: string }[] = [
 const WORTH_SAYING = 1.5;
 
 function costs(session: Session, { best, runnerUp }: Decision, comparison: Comparison): string[] {
-  const [mine, theirs] = [best.build, runnerUp.build].map((name) => metricsOf(comparison, name));
+  const [mine, others] = [best.build, runnerUp.build].map((name) => metricsOf(comparison, name));
   const said = LOSSES.flatMap(({ key, less }) => {
-    const [a, b] = [mine?.get(key), theirs?.get(key)];
+    const [a, b] = [mine?.get(key), others?.get(key)];
     if (a?.sd == null || b?.sd == null) return [];
     const error = Math.sqrt(a.sd ** 2 / a.n + b.sd ** 2 / b.n);
     if (b.mean - a.mean <= WORTH_SAYING * error) return [];
-    return [
-      `${less} (${shownFigure(a.mean, key, session.units)} against ${shownFigure(b.mean, key, session.units)})`,
-    ];
+    const [own, theirs] = [a.mean, b.mean].map((value) => shownFigure(value, key, session.units));
+    return own === theirs ? [] : [`${less} (${own} against ${theirs})`];
   });
   const [group, other] = [best.build, runnerUp.build].map((name) => buildGroup(session, name));
   if (group?.meanRadius != null && other?.meanRadius != null && group.meanRadius > 1.3 * other.meanRadius) {
-    said.push(
-      `a wider group (${shownFigure(group.meanRadius, "offline", session.units)} from the middle on average, against ${shownFigure(other.meanRadius, "offline", session.units)})`,
+    const [own, theirs] = [group.meanRadius, other.meanRadius].map((value) =>
+      shownFigure(value, "offline", session.units),
     );
+    if (own !== theirs) said.push(`a wider group (${own} from the middle on average, against ${theirs})`);
   }
   return said.length === 0 ? [] : [`What it costs against ${runnerUp.build}: ${said.join("; ")}.`];
 }

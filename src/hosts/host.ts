@@ -39,8 +39,8 @@ export interface Host {
   ): Promise<Outcome<Written>>;
   /** Hands a text over to the user as a file of that name. Not every host can. */
   readonly download?: (text: string, name: string) => void;
-  /** Text kept with the workbook under a key, or null. */
-  recall(key: string): Promise<string | null>;
+  /** Text kept with the workbook under a key, or null where there is none; a problem where that cannot be told. */
+  recall(key: string): Promise<Outcome<string | null>>;
   /** Keeps a text with the workbook; null forgets it. */
   keep(key: string, text: string | null): Promise<Outcome<true>>;
 }

@@ -1,6 +1,7 @@
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { ReadOptions } from "../shots/read-options.ts";
 import type { Host } from "./host.ts";
+import { isRecord } from "./is-record.ts";
 
 /** What the columns of one kind of table hold, as the fitter once put it right. */
 export type Mapping = Pick<ReadOptions, "columns" | "units">;
@@ -39,7 +40,9 @@ export async function rememberMapping(
 
 async function recallAll(host: Host): Promise<readonly (readonly [string, Mapping])[]> {
   try {
-    const found: unknown = JSON.parse((await host.recall(KEY)) ?? "null");
+    const text = await host.recall(KEY);
+    if (isProblem(text)) return [];
+    const found: unknown = JSON.parse(text ?? "null");
     if (!isRecord(found) || found.version !== 1 || !Array.isArray(found.mappings)) return [];
     return found.mappings.flatMap(toEntry);
   } catch {
@@ -69,8 +72,4 @@ function numbered(found: unknown, allowed: (value: unknown) => boolean): Record<
   return Object.fromEntries(
     Object.entries(found).filter(([column, value]) => /^[1-9]\d*$/.test(column) && allowed(value)),
   );
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

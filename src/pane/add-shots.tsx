@@ -4,7 +4,9 @@ import type { DeskAction } from "./desk.ts";
 /** More rows of the same table, taken in while the player is still hitting. A paste goes in at once. */
 export function AddShots({ dispatch }: { readonly dispatch: (action: DeskAction) => void }) {
   const [text, setText] = useState("");
+  const nothing = text.trim() === "";
   const add = (more: string) => {
+    if (more.trim() === "") return;
     dispatch({ does: "add", text: more });
     setText("");
   };
@@ -24,7 +26,8 @@ export function AddShots({ dispatch }: { readonly dispatch: (action: DeskAction)
           }}
           onKeyDown={(event) => event.key === "Enter" && add(text)}
         />
-        <button type="button" id="add-shots" disabled={text.trim() === ""} onClick={() => add(text)}>
+        {/* Not disabled: the press that adds empties the box, and the keyboard would lose its place. */}
+        <button type="button" id="add-shots" aria-disabled={nothing} onClick={() => add(text)}>
           Add
         </button>
       </div>

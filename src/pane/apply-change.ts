@@ -1,3 +1,4 @@
+import { calledNow } from "./called-now.ts";
 import type { Change } from "./change.ts";
 import { type Draft, emptyDraft, type Kept, openDraft } from "./draft.ts";
 import { goesOn } from "./goes-on.ts";
@@ -43,11 +44,18 @@ function changeDraft(draft: Draft, change: DraftChange): Draft {
       const correction = { ...draft.corrections[column], ...change.correction };
       return { ...draft, corrections: { ...draft.corrections, [column]: correction } };
     }
+    case "recalled":
+      return { ...draft, corrections: { ...draft.corrections, ...change.corrections } };
     case "facts":
       return { ...draft, facts: { ...draft.facts, ...change.facts } };
     case "build": {
+      const before = calledNow(change.name, draft.builds);
       const details = { ...draft.builds[change.name], ...change.details };
-      return { ...draft, builds: { ...draft.builds, [change.name]: details } };
+      const builds = { ...draft.builds, [change.name]: details };
+      // The build on the bench is known by what it is called; under a new name it is still the one that was chosen.
+      const { bench } = draft;
+      const renamed = bench.chosen === before ? { ...bench, chosen: calledNow(change.name, builds) } : bench;
+      return { ...draft, builds, bench: renamed };
     }
     case "bench":
       return { ...draft, bench: { ...draft.bench, ...change.bench } };

@@ -1,3 +1,4 @@
+import { useRef } from "preact/hooks";
 import { setFileText } from "../club/set-file-text.ts";
 import type { Session } from "../fitting/session.ts";
 import { isProblem } from "../outcome/problem.ts";
@@ -9,6 +10,7 @@ import type { DeskAction } from "./desk.ts";
 import type { BenchChoice } from "./draft.ts";
 import { faultyLine } from "./faulty-line.ts";
 import type { Figures } from "./figures.ts";
+import { isTyping } from "./is-typing.ts";
 import { SetTable } from "./set-table.tsx";
 import type { Maker } from "./use-making.ts";
 import { whenChanged } from "./when-changed.ts";
@@ -22,7 +24,10 @@ interface BenchViewProps {
 }
 
 /** From the choice to a set: which build, what the set is, what speaks against it, and its Build sheet. */
-export const BenchView = whenChanged(({ session, choice, maker, figures, dispatch }: BenchViewProps) => {
+export const BenchView = whenChanged((props: BenchViewProps) => <Bench {...props} />);
+
+function Bench({ session, choice, maker, figures, dispatch }: BenchViewProps) {
+  const box = useRef<HTMLTextAreaElement>(null);
   const chosen = chosenBuild(session, choice);
   const { unit } = benchLengths(session.units);
   const usual = benchJob(session, chosen, null);
@@ -53,6 +58,7 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
       </p>
       <label for="set-text">Set file, a line for each thing and each club</label>
       <textarea
+        ref={box}
         id="set-text"
         rows={Math.min(18, Math.max(6, text.split("\n").length + 1))}
         spellcheck={false}
@@ -60,7 +66,14 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
         value={text}
         aria-invalid={problem !== null}
         aria-describedby={problem ? "set-problem" : undefined}
-        onInput={(event) => dispatch({ does: "bench", bench: { set: event.currentTarget.value } })}
+        onInput={(event) =>
+          // The build is settled with its set: a verdict that turns must not put another build's name to it.
+          dispatch({
+            does: "bench",
+            bench: { chosen, set: event.currentTarget.value },
+            typed: isTyping(event, text),
+          })
+        }
       />
       {problem && <SetProblem text={text} message={problem.message} />}
       {!isProblem(job) && <SetTable job={job} figures={figures} />}
@@ -79,7 +92,11 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
           <button
             type="button"
             id="usual-set"
-            onClick={() => dispatch({ does: "bench", bench: { set: null } })}
+            onClick={() => {
+              // The button goes; the box is what it is about.
+              box.current?.focus();
+              dispatch({ does: "bench", bench: { set: null } });
+            }}
           >
             Back to the usual set
           </button>
@@ -91,13 +108,13 @@ export const BenchView = whenChanged(({ session, choice, maker, figures, dispatc
       </p>
     </>
   );
-});
+}
 
 /** What is wrong with the set, beside the line that it is about where there is one. */
 function SetProblem({ text, message }: { readonly text: string; readonly message: string }) {
   const fault = faultyLine(text, message);
   return (
-    <p id="set-problem" class="problem">
+    <p id="set-problem" class="problem" role="alert">
       {fault && (
         <>
           <b>Line {fault.line}</b>

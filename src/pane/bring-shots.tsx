@@ -8,8 +8,10 @@ import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import { fetchTables } from "./fetch-parts.ts";
 import type { Source } from "./follow-source.ts";
+import { isTyping } from "./is-typing.ts";
 import { LONG_TEXT } from "./long-text.ts";
 import { MapColumns } from "./map-columns.tsx";
+import { textOfSource } from "./text-of-source.ts";
 import { useFetched } from "./use-fetched.ts";
 
 interface BringShotsProps {
@@ -30,14 +32,23 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
   const [asked, setAsked] = useState(false);
   const tables = useFetched(fetchTables, asked);
   const file = useRef<HTMLInputElement>(null);
-  const take = (text: string) => {
+  // Words that are dragged from within the box are moved inside it by the browser, and replace nothing.
+  const ownWords = useRef(false);
+  const take = (text: string, typed = false) => {
     setTrouble("");
-    dispatch({ does: "text", text });
+    dispatch({ does: "text", text, typed });
   };
   const takeFile = async (found: File | undefined) => {
     if (!found) return;
-    if (found.size > LONG_TEXT) takeLong(found);
-    else take(await found.text());
+    if (await isArchive(found)) setTrouble(NO_TEXT);
+    else if (found.size > LONG_TEXT) takeLong(found);
+    else take(await textOfSource(found));
+  };
+  const drop = (dropped: DataTransfer | null) => {
+    const text = dropped?.getData("text/plain") ?? "";
+    if (dropped?.files[0]) void takeFile(dropped.files[0]);
+    else if (text.trim() === "") setTrouble(NOTHING_DROPPED);
+    else take(text);
   };
   const takeSelection = async () => {
     const text = await host.selection();
@@ -51,16 +62,16 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
       aria-label="Shot table"
       class={over ? "drop over" : "drop"}
       onDragOver={(event) => {
+        if (ownWords.current) return;
         event.preventDefault();
         setOver(true);
       }}
       onDragLeave={() => setOver(false)}
       onDrop={(event) => {
+        if (ownWords.current) return;
         event.preventDefault();
         setOver(false);
-        const found = event.dataTransfer?.files[0];
-        if (found) void takeFile(found);
-        else take(event.dataTransfer?.getData("text/plain") ?? "");
+        drop(event.dataTransfer);
       }}
     >
       {isDemo && (
@@ -97,14 +108,24 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
           event.preventDefault();
           take(pasted);
         }}
-        onInput={(event) => take(event.currentTarget.value)}
+        onDragStart={() => {
+          ownWords.current = true;
+        }}
+        onDragEnd={() => {
+          ownWords.current = false;
+        }}
+        onInput={(event) => take(event.currentTarget.value, isTyping(event, draft.text))}
       />
       {problem && (
-        <p id="shots-problem" class="problem">
+        <p id="shots-problem" class="problem" role="alert">
           {problem.message}
         </p>
       )}
-      {trouble && <p class="problem">{trouble}</p>}
+      {trouble && (
+        <p class="problem" role="alert">
+          {trouble}
+        </p>
+      )}
       <div class="buttons">
         <button type="button" onClick={takeSelection}>
           Take the selected cells
@@ -118,7 +139,12 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
           hidden
           aria-label="File with a shot table"
           accept=".csv,.tsv,.txt,text/*"
-          onChange={(event) => takeFile(event.currentTarget.files?.[0])}
+          onChange={(event) => {
+            const { currentTarget: box } = event;
+            void takeFile(box.files?.[0]);
+            // Emptied, for choosing the same file once more would be no change otherwise.
+            box.value = "";
+          }}
         />
         <button
           type="button"
@@ -141,6 +167,16 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
       {!empty && !problem && <AddShots dispatch={dispatch} />}
     </section>
   );
+}
+
+const NOTHING_DROPPED =
+  "What was dropped holds no text, so nothing was changed. Rows of a table, or a file with one, would do.";
+const NO_TEXT =
+  "This file is a workbook or an archive, not a text. Open it in the spreadsheet and take its cells, or save the table as .csv.";
+
+/** Workbooks are zip archives, and those begin with these two letters. */
+async function isArchive(file: File): Promise<boolean> {
+  return (await file.slice(0, 2).text()) === "PK";
 }
 
 /** Whether a paste would replace everything there is. */

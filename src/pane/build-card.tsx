@@ -2,6 +2,7 @@ import type { BuildSpec } from "../fitting/build-spec.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 import { BUILD_FIELDS, describeBuild } from "./build-fields.ts";
 import type { DeskAction } from "./desk.ts";
+import type { BuildDetails } from "./draft.ts";
 import { Sign } from "./drawing.tsx";
 import { NumberField, TextField } from "./fields.tsx";
 import type { Figures } from "./figures.ts";
@@ -19,7 +20,7 @@ interface BuildCardProps {
 
 /** One build: its name, whether it is the baseline, and behind a fold what it is made of. */
 export function BuildCard({ was, spec, place, baseline, units, figures, dispatch }: BuildCardProps) {
-  const tell = (details: Partial<BuildSpec>) => dispatch({ does: "build", name: was, details });
+  const tell = (details: BuildDetails) => dispatch({ does: "build", name: was, details });
   return (
     <div class="card">
       <label class="choice">
@@ -35,12 +36,14 @@ export function BuildCard({ was, spec, place, baseline, units, figures, dispatch
       <details>
         <summary>{describeBuild(spec, units, figures) || "What it is made of"}</summary>
         <div class="fields">
-          <TextField
-            label="Name"
-            of={was}
-            value={spec.name}
-            onChange={(name) => tell({ name: name ?? was })}
-          />
+          <div class="whole">
+            <TextField
+              label="Name"
+              of={was}
+              value={spec.name}
+              onChange={(name) => tell({ name: name ?? was })}
+            />
+          </div>
           {BUILD_FIELDS.map((field) =>
             field.kind === "text" ? (
               <TextField
@@ -48,7 +51,7 @@ export function BuildCard({ was, spec, place, baseline, units, figures, dispatch
                 label={field.label}
                 of={spec.name}
                 value={spec[field.key] ?? ""}
-                onChange={(value) => tell({ [field.key]: value })}
+                onChange={(value) => tell({ [field.key]: value ?? null })}
               />
             ) : (
               <NumberField
@@ -60,7 +63,7 @@ export function BuildCard({ was, spec, place, baseline, units, figures, dispatch
                 most={field.most * field.times(units)}
                 figures={figures}
                 onChange={(value) =>
-                  tell({ [field.key]: value === undefined ? undefined : value / field.times(units) })
+                  tell({ [field.key]: value === undefined ? null : value / field.times(units) })
                 }
               />
             ),

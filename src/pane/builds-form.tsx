@@ -1,6 +1,7 @@
 import type { BuildSpec } from "../fitting/build-spec.ts";
 import { buildNames } from "../fitting/session.ts";
 import { BuildCard } from "./build-card.tsx";
+import { calledNow } from "./called-now.ts";
 import type { Derived } from "./derive.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
@@ -22,7 +23,7 @@ export function BuildsForm({ derived, draft, figures, dispatch }: BuildsFormProp
     <fieldset>
       <legend>Builds; the chosen one is what the others are held against</legend>
       {buildNames(table).map((was) => {
-        const name = draft.builds[was]?.name?.trim() || was;
+        const name = calledNow(was, draft.builds);
         const spec: BuildSpec = specs.get(name) ?? { name };
         return (
           <BuildCard

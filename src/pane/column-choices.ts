@@ -16,8 +16,17 @@ export const COLUMN_CHOICES: readonly { readonly key: NonNullable<ColumnKey>; re
 const SPEEDS = ["mph", "m/s", "km/h"];
 const LENGTHS = ["yd", "m", "ft"];
 
-/** Units that figures of a kind come in; none to choose from where there is but one. */
-export function unitChoices(key: ColumnKey): readonly string[] {
+/**
+ * Units that figures of a kind come in; none to choose from where there is but one.
+ *
+ * @param own the unit that the column has, which is always among them
+ */
+export function unitChoices(key: ColumnKey, own = ""): readonly string[] {
+  const choices = usualChoices(key);
+  return choices.length === 0 || own === "" || choices.includes(own) ? choices : [...choices, own];
+}
+
+function usualChoices(key: ColumnKey): readonly string[] {
   const unit = METRICS.find((metric) => metric.key === key)?.unit;
   if (unit === "mph") return SPEEDS;
   if (unit === "yd" || unit === "ft") return LENGTHS;

@@ -1,12 +1,10 @@
 import type { ColumnReading } from "../shots/shot-table.ts";
 import { COLUMN_CHOICES, unitChoices } from "./column-choices.ts";
 import type { DeskAction } from "./desk.ts";
-import type { Draft } from "./draft.ts";
 import { whenChanged } from "./when-changed.ts";
 
 interface ColumnListProps {
   readonly columns: readonly ColumnReading[];
-  readonly corrections: Draft["corrections"];
   readonly dispatch: (action: DeskAction) => void;
 }
 
@@ -38,7 +36,7 @@ interface ColumnRowProps extends Omit<ColumnReading, "key"> {
 
 const ColumnRow = whenChanged(({ dispatch, ...column }: ColumnRowProps) => {
   const name = column.header || `column ${column.column}`;
-  const units = unitChoices(column.holds);
+  const units = unitChoices(column.holds, column.unit);
   const correct = (correction: { key?: ColumnReading["key"]; unit?: string }) =>
     dispatch({ does: "correct", column: column.column, correction });
   return (

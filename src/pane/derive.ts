@@ -1,11 +1,12 @@
-import { specFromName } from "../fitting/build-spec.ts";
+import { type BuildSpec, specFromName } from "../fitting/build-spec.ts";
 import { buildNames, type Session, sessionOf } from "../fitting/session.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { readShots } from "../shots/read-shots.ts";
 import { proposeOutliers } from "../shots/screening.ts";
 import type { ShotTable } from "../shots/shot-table.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
-import type { Draft } from "./draft.ts";
+import { calledNow } from "./called-now.ts";
+import type { BuildDetails, Draft } from "./draft.ts";
 import { lastAnswer } from "./last-answer.ts";
 import { readOptions } from "./reading-options.ts";
 import { withBuildNames } from "./with-build-names.ts";
@@ -65,16 +66,24 @@ export function toSession(
   units: UnitSet,
   decimalMark: string,
 ): Session {
-  const calledNow = (was: string) => builds[was]?.name?.trim() || was;
   const told = new Map(
-    Object.entries(builds).map(([was, details]) => [calledNow(was), { ...specFromName(was), ...details }]),
+    Object.entries(builds).map(([was, details]) => [
+      calledNow(was, builds),
+      { ...specFromName(was), ...withoutNulls(details) },
+    ]),
   );
   const specs = buildNames(table).map((name) => ({ ...specFromName(name), ...told.get(name), name }));
   const { windows, air, fill: _, ...plain } = facts;
   const session = sessionOf(table, {
     ...plain,
     ...(Object.keys(air).length > 0 ? { air } : {}),
-    ...{ baseline: calledNow(facts.baseline), builds: specs, units, decimalMark },
+    ...{ baseline: calledNow(facts.baseline, builds), builds: specs, units, decimalMark },
   });
   return { ...session, windows: withOwnWindows(session.windows, windows) };
+}
+
+/** What was taken out by hand is not known, whatever a name says. */
+function withoutNulls(details: BuildDetails): Partial<BuildSpec> {
+  const told = Object.entries(details).map(([key, value]) => [key, value ?? undefined]);
+  return Object.fromEntries(told) as Partial<BuildSpec>;
 }

@@ -11,7 +11,7 @@ export interface Desk {
 
 interface Step {
   readonly kept: Kept;
-  /** Changes with the same mark that follow each other are undone together: letters typed into one box. */
+  /** Changes with the same mark that follow each other are undone together: letters typed into one box. Empty: none. */
   readonly mark: string;
 }
 
@@ -27,7 +27,13 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
   if (action.does === "restored") return { kept: action.kept, past: [] };
   if (action.does === "undo") {
     const step = desk.past.at(-1);
-    return step ? { kept: step.kept, past: desk.past.slice(0, -1) } : desk;
+    if (!step) return desk;
+    // What is typed from here on is a step of its own, though an earlier one was typed into the same box.
+    const past = desk.past.slice(0, -1);
+    return {
+      kept: step.kept,
+      past: past.map((one, i) => (i === past.length - 1 ? { ...one, mark: "" } : one)),
+    };
   }
   if (action.does === "inLedger") {
     // What stands in the ledger stands there whichever step is gone back to.
@@ -36,6 +42,7 @@ export function reduceDesk(desk: Desk, action: DeskAction): Desk {
   }
   const kept = applyChange(desk.kept, action);
   if (kept === desk.kept) return desk;
+  if (action.does === "recalled") return { kept, past: desk.past };
   const mark = markOf(action);
   if (mark !== "" && desk.past.at(-1)?.mark === mark) return { kept, past: desk.past };
   return { kept, past: [...desk.past, { kept: desk.kept, mark }].slice(-STEPS_BACK) };
@@ -45,15 +52,10 @@ function markOf(change: Change): string {
   switch (change.does) {
     case "text":
       // Rows that came in from a table are a step each: undone together, all of a session's would go.
-      return change.ticks ? "" : "text";
-    case "facts":
-      return `facts ${Object.keys(change.facts)}`;
+      return change.typed ? "text" : "";
     case "bench":
-      return `bench ${Object.keys(change.bench)}`;
     case "plan":
-      return `plan ${Object.keys(change.plan)}`;
-    case "build":
-      return `build ${change.name} ${Object.keys(change.details)}`;
+      return change.typed ? change.does : "";
     default:
       return "";
   }

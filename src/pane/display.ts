@@ -13,6 +13,8 @@ export interface Display {
   readonly plain: (kept: number) => string;
   /** With its unit: `161.6 yd`. */
   readonly full: (kept: number) => string;
+  /** The same of a figure that is in the unit shown already. */
+  readonly shown: (value: number) => string;
 }
 
 /** How a metric is shown in the units and the writing of this place. */
@@ -21,13 +23,15 @@ export function displayOf(key: MetricKey, units: UnitSet, figures: Figures): Dis
   const value = showing(metric, units);
   const unit = displayUnit(metric, units).replace("degrees", "\u00b0");
   const plain = (kept: number) => figures.show(value(kept), metric.decimals);
+  const shown = (value: number) => figures.show(value, metric.decimals) + unitTail(unit);
   return {
     label: metric.label,
     unit,
     decimals: metric.decimals,
     value,
     plain,
-    full: (kept) => plain(kept) + unitTail(unit),
+    full: (kept) => shown(value(kept)),
+    shown,
   };
 }
 

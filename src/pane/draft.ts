@@ -80,7 +80,8 @@ export interface Facts {
   readonly fill: boolean;
 }
 
-export type BuildDetails = Partial<BuildSpec>;
+/** What was told of a build; null: taken out by hand, so that nothing is read out of its name again. */
+export type BuildDetails = { readonly [Key in keyof BuildSpec]?: BuildSpec[Key] | null };
 
 /** All that is remembered: the sessions of a workbook and the units that people here think in. */
 export interface Kept {
@@ -88,6 +89,8 @@ export interface Kept {
   readonly units: UnitSet;
   readonly open: string;
   readonly drafts: readonly Draft[];
+  /** Sessions that were kept here and could not be read: never shown, and kept as they are. */
+  readonly unread?: readonly unknown[];
 }
 
 /** Six shots each; five yards that matter, and seven that shots of a mid iron spread. Common practice, no source. */
@@ -119,8 +122,8 @@ export function emptyDraft(id: string, date = ""): Draft {
 }
 
 /** Nothing remembered yet. */
-export function nothingKept(date = ""): Kept {
-  return { version: 1, units: "us", open: "1", drafts: [emptyDraft("1", date)] };
+export function nothingKept(date = "", units: UnitSet = "us"): Kept {
+  return { version: 1, units, open: "1", drafts: [emptyDraft("1", date)] };
 }
 
 /** The session that is on the desk. */

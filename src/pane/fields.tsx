@@ -1,4 +1,5 @@
 import { useId, useState } from "preact/hooks";
+import { boundsWords } from "./bounds-words.ts";
 import type { Figures } from "./figures.ts";
 
 interface TextFieldProps {
@@ -10,9 +11,13 @@ interface TextFieldProps {
   readonly onChange: (value: string | undefined) => void;
 }
 
-/** A line of text; an emptied one is told as undefined. */
+/**
+ * A line of text, told when it is done with; an emptied one is told as undefined. What is being typed stays in the box
+ * while the pane is drawn anew around it.
+ */
 export function TextField({ label, of, type = "text", value, onChange }: TextFieldProps) {
   const id = useId();
+  const [typed, setTyped] = useState<string | null>(null);
   return (
     <div>
       <label for={id}>
@@ -23,8 +28,13 @@ export function TextField({ label, of, type = "text", value, onChange }: TextFie
         id={id}
         // The library types each kind of box apart, so a kind that is chosen at run time must be vouched for.
         {...({ type } as { type: "text" })}
-        value={value}
-        onChange={(event) => onChange(event.currentTarget.value.trim() || undefined)}
+        value={typed ?? value}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={() => setTyped(null)}
+        onChange={(event) => {
+          setTyped(null);
+          onChange(event.currentTarget.value.trim() || undefined);
+        }}
       />
     </div>
   );
@@ -33,6 +43,8 @@ export function TextField({ label, of, type = "text", value, onChange }: TextFie
 interface NumberFieldProps {
   readonly label: string;
   readonly of?: string;
+  /** Whether there is always a figure: a box that is emptied shows the one that holds again. */
+  readonly needed?: boolean;
   readonly value: number | undefined;
   readonly least: number;
   readonly most: number;
@@ -41,15 +53,19 @@ interface NumberFieldProps {
 }
 
 /** A figure with either decimal mark. What cannot be right stays in the box with a line that says what would do. */
-export function NumberField({ label, of, value, least, most, figures, onChange }: NumberFieldProps) {
+export function NumberField({ label, of, needed, value, least, most, figures, onChange }: NumberFieldProps) {
   const id = useId();
-  const [wrong, setWrong] = useState<string | null>(null);
-  const shown = wrong ?? (value === undefined ? "" : figures.plain(value, 2));
-  const take = (text: string) => {
+  const [typed, setTyped] = useState<string | null>(null);
+  const [wrong, setWrong] = useState(false);
+  const held = value === undefined ? "" : figures.plain(value, 2);
+  const take = (box: HTMLInputElement) => {
+    const text = box.value.trim();
     const read = figures.read(text);
-    const fine = text.trim() === "" || (read >= least && read <= most);
-    setWrong(fine ? null : text);
-    if (fine) onChange(text.trim() === "" ? undefined : read);
+    const fine = text === "" || (read >= least && read <= most);
+    setWrong(!fine);
+    setTyped(fine ? null : box.value);
+    if (text !== "" && fine) onChange(read);
+    else if (text === "" && !needed) onChange(undefined);
   };
   return (
     <div>
@@ -60,14 +76,16 @@ export function NumberField({ label, of, value, least, most, figures, onChange }
       <input
         id={id}
         inputMode="decimal"
-        value={shown}
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onChange={(event) => take(event.currentTarget.value)}
+        value={typed ?? held}
+        aria-invalid={wrong}
+        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={() => !wrong && setTyped(null)}
+        onChange={(event) => take(event.currentTarget)}
       />
-      {wrong !== null && (
-        <p class="problem" id={`${id}-wrong`}>
-          {figures.plain(least, 0)} to {figures.plain(most, 0)} would do.
+      {wrong && (
+        <p class="problem" role="alert" id={`${id}-wrong`}>
+          {boundsWords(least, most, figures)}
         </p>
       )}
     </div>

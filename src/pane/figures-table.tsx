@@ -9,12 +9,15 @@ interface FiguresTableProps {
   readonly session: Pick<Session, "units" | "computed"> & {
     readonly table: Pick<Session["table"], "size" | "values">;
   };
+  /** What the table is called to those who hear it, where there are two. */
+  readonly name?: string;
   readonly comparison: Comparison;
   readonly figures: Figures;
 }
 
 /** Each metric's mean and spread, builds side by side; wide tables scroll in their own frame. */
-export function FiguresTable({ session, comparison, figures }: FiguresTableProps) {
+export function FiguresTable({ session, comparison, figures, name = "Figures by build" }: FiguresTableProps) {
+  const metrics = orderedMetrics(session.table.values.keys());
   return (
     <>
       <p class="quiet">
@@ -22,7 +25,7 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
         deviation: about two shots in three lie within it).
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
-      <section class="wide" tabIndex={0} aria-label="Figures by build">
+      <section class="wide" tabIndex={0} aria-label={name}>
         <table class="figures">
           <thead>
             <tr>
@@ -38,11 +41,11 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
             </tr>
           </thead>
           <tbody>
-            {orderedMetrics(session.table.values.keys()).map((metric) => {
+            {metrics.map((metric) => {
               const display = displayOf(metric.key, session.units, figures);
               return (
                 <tr key={metric.key}>
-                  <th scope="row" title={metric.meaning}>
+                  <th scope="row">
                     {display.unit ? `${metric.label},\u00a0${display.unit}` : metric.label}
                     {session.computed?.has(metric.key) && (
                       <small>
@@ -65,6 +68,17 @@ export function FiguresTable({ session, comparison, figures }: FiguresTableProps
           </tbody>
         </table>
       </section>
+      <details class="meanings">
+        <summary>What each figure is</summary>
+        <dl>
+          {metrics.map(({ key, label, meaning }) => (
+            <div key={key}>
+              <dt>{label}</dt>
+              <dd>{meaning}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
     </>
   );
 }

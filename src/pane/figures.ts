@@ -1,10 +1,8 @@
-/** Figures as people of this place write them: with a decimal comma where there is one, and a true minus sign. */
+/** Figures as people of this place write them: with a decimal comma where there is one. */
 export interface Figures {
-  /** A figure with so many decimals. */
+  /** A figure with so many decimals and a true minus sign. */
   readonly show: (value: number, decimals: number) => string;
-  /** With its sign, also plus: for differences and for left and right. */
-  readonly signed: (value: number, decimals: number) => string;
-  /** With no more decimals than it needs, for boxes: `36.75`, `95`. */
+  /** With no more decimals than it needs and the minus sign of a keyboard, for boxes: `36.75`, `95`. */
   readonly plain: (value: number, mostDecimals: number) => string;
   /** Reads what a person typed; NaN where it is no number. */
   readonly read: (text: string) => number;
@@ -15,23 +13,21 @@ export interface Figures {
 export function figuresFor(locale?: string): Figures {
   const parts = new Intl.NumberFormat(locale).formatToParts(12345.6);
   const decimalMark = parts.find((part) => part.type === "decimal")?.value ?? ".";
-  const formats = new Map<string, (value: number) => string>();
+  const formats = new Map<number, (value: number) => string>();
   const plains = new Map<number, Intl.NumberFormat>();
-  const format = (value: number, decimals: number, signDisplay: "auto" | "exceptZero") => {
-    const key = `${decimals} ${signDisplay}`;
-    let found = formats.get(key);
+  const show = (value: number, decimals: number) => {
+    let found = formats.get(decimals);
     if (!found) {
       const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-      // "negative" would be the word for no minus before zero, but engines of 2021 do not know it.
-      const { format: write } = new Intl.NumberFormat(locale, { ...digits, signDisplay });
+      const { format: write } = new Intl.NumberFormat(locale, digits);
       found = remembered((rounded) => write(rounded).replace("-", "\u2212"));
-      formats.set(key, found);
+      formats.set(decimals, found);
     }
+    // Rounded first: what rounds to zero has no minus sign, and engines of 2021 know no word for that.
     return found(Number(value.toFixed(decimals)) || 0);
   };
   return {
-    show: (value, decimals) => format(value, decimals, "auto"),
-    signed: (value, decimals) => format(value, decimals, "exceptZero"),
+    show,
     plain: (value, most) => {
       const found = plains.get(most) ?? new Intl.NumberFormat(locale, plainly(most));
       plains.set(most, found);

@@ -25,7 +25,7 @@ export function FlightView({ session, comparison, figures }: FlightViewProps) {
       <Drawing
         id="flights"
         figures={figures}
-        draw={(frame) => flightPicture(frame, flights, units, flightText(comparison, carry, height))}
+        draw={(frame) => flightPicture(frame, flights, units, flightText(flights, carry, height))}
       />
       <figcaption>
         <Legend entries={flights} />

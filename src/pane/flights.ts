@@ -43,15 +43,13 @@ function drawn({ metrics }: Comparison["builds"][number]): { ahead: number; heig
   return curve.map((point) => ({ ahead: point.ahead, height: point.height * FEET_A_YARD }));
 }
 
-/** The flights in words, for those who do not see the picture. */
-export function flightText(comparison: Comparison, carry: Display, height: Display): string {
-  return comparison.builds
-    .flatMap(({ name, metrics }) => {
-      const far = metrics.get("carry");
-      const high = metrics.get("height");
-      return far && high
-        ? [`${name} flies ${height.full(high.mean)} high and ${carry.full(far.mean)} far.`]
-        : [];
+/** The flights in words, for those who do not see the picture: the tops and ends of what is drawn. */
+export function flightText(flights: readonly Flight[], carry: Display, height: Display): string {
+  return flights
+    .map(({ name, points }) => {
+      const high = Math.max(...points.map((point) => point.height));
+      const far = Math.max(...points.map((point) => point.ahead));
+      return `${name} flies ${height.shown(high)} high and ${carry.shown(far)} far.`;
     })
     .join(" ");
 }

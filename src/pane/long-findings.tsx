@@ -1,14 +1,17 @@
 import { count } from "./count.ts";
 import type { DeskAction } from "./desk.ts";
 import { displayOf } from "./display.ts";
-import { emptyDraft, type Kept, openDraft } from "./draft.ts";
+import { type Draft, emptyDraft, type Kept, openDraft } from "./draft.ts";
 import type { Figures } from "./figures.ts";
 import type { LongAnswer } from "./long-work.ts";
 import { freeId } from "./session-name.ts";
+import { textOfSource } from "./text-of-source.ts";
 
 interface LongFindingsProps {
   readonly answer: LongAnswer;
   readonly source: string | Blob;
+  /** What was put right about its columns. */
+  readonly corrections: Draft["corrections"];
   readonly kept: Kept;
   readonly figures: Figures;
   readonly dispatch: (action: DeskAction) => void;
@@ -24,6 +27,7 @@ const MOST_ON_THE_DESK = 50_000;
 export function LongFindings({
   answer,
   source,
+  corrections,
   kept,
   figures,
   dispatch,
@@ -31,9 +35,10 @@ export function LongFindings({
   parts,
 }: LongFindingsProps) {
   const carry = displayOf("carry", kept.units, figures);
-  const { facts } = openDraft(kept);
-  const onTheDesk = (text: string, title: string) => {
-    const draft = { ...emptyDraft(freeId(kept)), text };
+  const { facts, builds } = openDraft(kept);
+  // What the table was read with goes along. A part has headings of its own, which need no correcting.
+  const onTheDesk = (text: string, title: string, right: Draft["corrections"]) => {
+    const draft = { ...emptyDraft(freeId(kept)), text, builds, corrections: right };
     dispatch({ does: "new", draft: { ...draft, facts: { ...facts, title } } });
   };
   const part = `${facts.title} (at most ${answer.sampled} shots a build, evenly picked of ${answer.shots})`;
@@ -52,6 +57,7 @@ export function LongFindings({
         <p key={sentence}>{local(sentence)}</p>
       ))}
       <analysis.FiguresTable
+        name="Figures of the long table by build"
         session={{
           units: kept.units,
           table: { size: answer.shots, values: new Map(answer.metrics.map((key) => [key, NO_SHOTS])) },
@@ -84,16 +90,14 @@ export function LongFindings({
         .
       </p>
       <div class="buttons">
-        <button type="button" id="sample-long" onClick={() => onTheDesk(answer.sample, part)}>
+        <button type="button" id="sample-long" onClick={() => onTheDesk(answer.sample, part, {})}>
           Make a session of a part
         </button>
         {answer.shots <= MOST_ON_THE_DESK && (
           <button
             type="button"
             id="all-long"
-            onClick={async () =>
-              onTheDesk(typeof source === "string" ? source : await source.text(), facts.title)
-            }
+            onClick={async () => onTheDesk(await textOfSource(source), facts.title, corrections)}
           >
             Make a session of all of it
           </button>

@@ -1,16 +1,17 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { recallMapping } from "../hosts/remember-mapping.ts";
 import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import { headerSignature } from "../shots/header-signature.ts";
 import { correctionsOf } from "./corrections-of.ts";
 import type { DeskAction } from "./desk.ts";
-import { type Kept, openDraft } from "./draft.ts";
+import { type Draft, type Kept, openDraft } from "./draft.ts";
 import type { Figures } from "./figures.ts";
 import { LongFindings } from "./long-findings.tsx";
 import { LONG_TEXT } from "./long-text.ts";
 import type { LongAnswer, LongStep } from "./long-work.ts";
 import { runLong } from "./run-long.ts";
+import { textOfSource } from "./text-of-source.ts";
 
 interface LongTableProps {
   readonly source: string | Blob;
@@ -34,22 +35,21 @@ export function LongTable(props: LongTableProps) {
   const { source, host, kept, figures, dispatch, analysis, parts, close } = props;
   const [step, setStep] = useState<LongStep | null>(null);
   const [answer, setAnswer] = useState<Outcome<LongAnswer> | null>(null);
-  const stop = useRef<AbortController | null>(null);
+  const [corrections, setCorrections] = useState<Draft["corrections"]>({});
   const { facts, builds } = openDraft(kept);
   const { leftHanded, goal, baseline, air, windows } = facts;
   // Who plays and what the session is called changes nothing in the answer.
   const asked = JSON.stringify({ leftHanded, goal, baseline, air, windows, builds, units: kept.units });
   useEffect(() => {
     const controller = new AbortController();
-    stop.current = controller;
     setAnswer(null);
     setStep(null);
     void (async () => {
-      const start = await source.slice(0, LONG_TEXT);
-      const signature = headerSignature(typeof start === "string" ? start : await start.text());
+      const signature = headerSignature(await textOfSource(source, LONG_TEXT));
       const mapping = await recallMapping(host, signature).catch(() => null);
       if (controller.signal.aborted) return;
       const corrections = mapping ? correctionsOf(mapping) : {};
+      setCorrections(corrections);
       const order = { corrections, facts, builds, units: kept.units };
       const found = await runLong(source, order, setStep, controller.signal).catch((error) =>
         unavailable(`The table could not be read: ${error instanceof Error ? error.message : error}.`),
@@ -71,9 +71,13 @@ export function LongTable(props: LongTableProps) {
             : "The long table has been read."}
       </p>
       {answer === null && <progress aria-label="Done of the long table" value={step?.share ?? 0} max={1} />}
-      {isProblem(answer) && <p class="problem">{answer.message}</p>}
+      {isProblem(answer) && (
+        <p class="problem" role="alert">
+          {answer.message}
+        </p>
+      )}
       {answer !== null && !isProblem(answer) && analysis && parts && (
-        <LongFindings {...{ answer, source, kept, figures, dispatch, analysis, parts }} />
+        <LongFindings {...{ answer, source, corrections, kept, figures, dispatch, analysis, parts }} />
       )}
       <div class="buttons">
         <button type="button" id="stop-long" onClick={close}>

@@ -1,6 +1,7 @@
 import { unavailable } from "../outcome/problem.ts";
 import { type LongOrder, longWork } from "./long-work.ts";
 import type { WorkerSays } from "./run-long.ts";
+import { textOfSource } from "./text-of-source.ts";
 
 /**
  * The worker's script, a file of its own beside the page: reads one long table and is then ended by the page, which is
@@ -22,7 +23,7 @@ const PAUSE = 100;
 
 async function read(source: string | Blob, order: LongOrder): Promise<void> {
   try {
-    const work = longWork(typeof source === "string" ? source : await source.text(), order);
+    const work = longWork(await textOfSource(source), order);
     let told = 0;
     for (;;) {
       const turn = work.next();

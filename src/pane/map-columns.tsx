@@ -22,7 +22,7 @@ export function MapColumns({ draft, dispatch }: MapColumnsProps) {
   return (
     <>
       <p>Say what the columns hold; tables with these headings are then read so from now on.</p>
-      <ColumnList columns={columns} corrections={draft.corrections} dispatch={dispatch} />
+      <ColumnList columns={columns} dispatch={dispatch} />
     </>
   );
 }

@@ -10,8 +10,10 @@ import { figuresFor } from "./figures.ts";
 import { keepAll, recallKept } from "./keeping.ts";
 import { LONG_TEXT } from "./long-text.ts";
 import { moment, today } from "./today.ts";
+import { usualUnits } from "./usual-units.ts";
 import { withCells } from "./with-cells.ts";
 import { writeSheets } from "./write-sheets.ts";
+import { writtenWords } from "./written-words.ts";
 
 /** What the commands need of the pane around them. */
 export interface PaneAround {
@@ -29,40 +31,74 @@ export interface PaneAround {
  * same whether the pane was open or not; whatever comes of it is said in the pane.
  */
 export function paneCommands({ host, say, reopen, settled }: PaneAround) {
-  const recall = async (): Promise<Kept> => {
+  const recall = async (): Promise<Outcome<Kept>> => {
     await settled();
-    return (await recallKept(host)) ?? nothingKept(today());
+    return (await recallKept(host)) ?? nothingKept(today(), usualUnits());
+  };
+  const run = { progress: progressWords(say) };
+  // One after the other: a second press while sheets are written would bring the same ones twice.
+  let working = false;
+  const alone = (work: () => Promise<void>) => async () => {
+    if (working) return say("Still at work on what was asked before.");
+    working = true;
+    try {
+      await work();
+    } finally {
+      working = false;
+    }
   };
   return {
-    async compareSelection() {
+    compareSelection: alone(async () => {
       say("Reading the selected cells…");
       const text = await host.selection();
       if (isProblem(text)) return say(text.message);
       if (text.length > LONG_TEXT) return say(TOO_LONG);
       const mapping = await recallMapping(host, headerSignature(text));
-      const kept = withCells(await recall(), text, today(), mapping ? correctionsOf(mapping) : {});
+      const before = await recall();
+      if (isProblem(before)) return say(before.message);
+      const kept = withCells(before, text, today(), mapping ? correctionsOf(mapping) : {});
       const held = await keepAll(host, kept);
       reopen();
       const known = await derivedFrom(kept);
       if (isProblem(known)) return say(known.message);
-      say("Writing the sheets…");
+      say(WRITING);
       const { comparisonWorkbook } = await import("../sheets/comparison-workbook.ts");
-      const written = await writeSheets(host, (taken) => comparisonWorkbook(known.session, taken, moment()));
+      const written = await writeSheets(
+        host,
+        (taken) => comparisonWorkbook(known.session, taken, moment()),
+        run,
+      );
       say(`${sentenceOf(written)}${isProblem(held) ? ` ${held.message}` : ""}`);
-    },
-    async fillBenchSheet() {
+    }),
+    fillBenchSheet: alone(async () => {
       say("Working the set out…");
-      const known = await derivedFrom(await recall());
+      const kept = await recall();
+      if (isProblem(kept)) return say(kept.message);
+      const known = await derivedFrom(kept);
       if (isProblem(known)) return say(known.message);
       const { benchWorkbook, buildForBench } = await import("./bench-command.ts");
       const chosen = buildForBench(known.session);
       if (isProblem(chosen)) return say(chosen.message);
-      const written = await writeSheets(host, (taken) =>
-        benchWorkbook(known.session, chosen.build, null, taken, moment()),
+      const written = await writeSheets(
+        host,
+        (taken) => benchWorkbook(known.session, chosen.build, null, taken, moment()),
+        run,
       );
       const whose = isProblem(written) ? "" : ` It is for "${chosen.build}", ${chosen.why}.`;
       say(`${sentenceOf(written)}${whose}`);
-    },
+    }),
+  };
+}
+
+const WRITING = "Writing the sheets…";
+
+/** Says how far a write is in quarters, for each change is read out. */
+function progressWords(say: (sentence: string) => void): (share: number) => void {
+  let told = 0;
+  return (share) => {
+    const quarter = Math.floor(4 * share);
+    if (quarter !== told && quarter > 0 && quarter < 4) say(`${WRITING} ${25 * quarter} %`);
+    told = quarter;
   };
 }
 
@@ -80,5 +116,5 @@ async function derivedFrom(kept: Kept): Promise<Derived | Problem> {
 
 function sentenceOf(written: Outcome<Written>): string {
   if (isProblem(written)) return written.message;
-  return [`Added ${new Intl.ListFormat("en-GB").format(written.sheets)}.`, ...written.notes].join(" ");
+  return writtenWords(written);
 }

@@ -1,8 +1,10 @@
+import { useRef } from "preact/hooks";
 import { UNIT_SETS, type UnitSet } from "../shots/unit-set.ts";
 import type { DeskAction } from "./desk.ts";
 import { emptyDraft, type Kept } from "./draft.ts";
 import { freeId, sessionName } from "./session-name.ts";
 import { today } from "./today.ts";
+import { rememberUnits } from "./usual-units.ts";
 
 /** What each set of units shows lengths of shots, speeds and lengths of clubs in. */
 const UNIT_WORDS: Readonly<Record<UnitSet, string>> = {
@@ -19,9 +21,15 @@ interface PaneHeadProps {
 
 /** Which session is on the desk, the units, and the ways back. */
 export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
+  const anew = useRef<HTMLButtonElement>(null);
   const startOver = () => {
     const { id: _, ...draft } = emptyDraft(kept.open, today());
     dispatch({ does: "replace", draft });
+  };
+  const forget = () => {
+    // With one session left this button goes, and the keyboard's place with it.
+    if (kept.drafts.length === 2) anew.current?.focus();
+    dispatch({ does: "forget", id: kept.open });
   };
   return (
     <div class="head">
@@ -39,13 +47,19 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
               </option>
             ))}
           </select>
-          <button type="button" id="forget" onClick={() => dispatch({ does: "forget", id: kept.open })}>
+          <button type="button" id="forget" onClick={forget}>
             Remove
           </button>
         </div>
       )}
       <div class="buttons">
-        <button type="button" id="undo" disabled={!canUndo} onClick={() => dispatch({ does: "undo" })}>
+        {/* Not disabled after the last step: a button that is disabled under the finger drops the keyboard's place. */}
+        <button
+          type="button"
+          id="undo"
+          aria-disabled={!canUndo}
+          onClick={() => canUndo && dispatch({ does: "undo" })}
+        >
           Undo
         </button>
         <button type="button" id="start-over" onClick={startOver}>
@@ -54,6 +68,7 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
         <button
           type="button"
           id="new-session"
+          ref={anew}
           onClick={() => dispatch({ does: "new", draft: emptyDraft(freeId(kept), today()) })}
         >
           New session
@@ -62,7 +77,11 @@ export function PaneHead({ kept, canUndo, dispatch }: PaneHeadProps) {
           aria-label="Units"
           id="units"
           value={kept.units}
-          onChange={(event) => dispatch({ does: "units", units: event.currentTarget.value as UnitSet })}
+          onChange={(event) => {
+            const units = event.currentTarget.value as UnitSet;
+            rememberUnits(units);
+            dispatch({ does: "units", units });
+          }}
         >
           {UNIT_SETS.map((units) => (
             <option key={units} value={units}>

@@ -28,11 +28,12 @@ const FORCED = [
 const RULES = `
 .bench,.bench *{box-sizing:border-box}
 .bench{background:var(--surface);color:var(--ink);font:var(--text)/1.4 var(--font);display:flex;flex-direction:column;min-height:100%;overflow-wrap:anywhere}
-.bench h1{font-size:var(--large);margin:0;color:var(--accent)}
 .bench h2{font-size:var(--text);margin:0;display:inline}
 .bench h3{font-size:var(--text);margin:12px 0 4px}
 .bench p{margin:0 0 8px}
 .bench .head{padding:12px;display:flex;flex-wrap:wrap;gap:8px;justify-content:space-between;align-items:center;border-bottom:1px solid var(--line)}
+.bench .notice{padding:0 12px 12px}
+.bench .follow{padding:12px;border-bottom:1px solid var(--line)}
 .bench .parts{flex:1}
 .bench caption{text-align:left;padding-bottom:4px;font-size:var(--small);color:var(--quiet)}
 .bench .loading{padding:16px;color:var(--quiet)}
@@ -57,8 +58,8 @@ const RULES = `
 .bench :focus-visible{outline:2px solid var(--accent);outline-offset:2px}
 .bench .buttons{display:flex;flex-wrap:wrap;gap:8px;margin:8px 0 0}
 .bench .head .buttons{margin:0;min-width:0}
-.bench .session{width:100%}
-.bench .session select{flex:1;min-width:0}
+.bench .session{width:100%;flex-wrap:wrap}
+.bench .session select{flex:1 1 260px;min-width:0}
 .bench [aria-disabled=true]{opacity:.6;cursor:default}
 .bench .row{display:flex;gap:8px}
 .bench .row button{flex:none}
@@ -86,8 +87,13 @@ const RULES = `
 .bench legend{padding:0;margin-bottom:4px;font-weight:600}
 .bench .card{border-top:1px solid var(--line);padding:4px 0}
 .bench .fields{display:grid;grid-template-columns:repeat(auto-fill,minmax(130px,1fr));gap:8px;align-items:end;margin-bottom:8px}
-.bench .window{display:grid;grid-template-columns:minmax(72px,1fr) 1fr 1fr;gap:8px;align-items:end;margin-bottom:8px}
-.bench .window>p{margin:0;align-self:center}
+.bench .fields .whole{grid-column:1/-1}
+.bench .window{display:grid;grid-template-columns:1fr 1fr;gap:4px 8px;align-items:end;margin-bottom:12px}
+.bench .window>p{margin:0;grid-column:1/-1}
+.bench .window small{display:inline;margin-left:4px}
+.bench .meanings summary{padding:8px 0;font-size:var(--small);color:var(--quiet)}
+.bench .meanings :is(dl,dd){margin:0}
+.bench .meanings div{display:grid;grid-template-columns:minmax(96px,1fr) 2fr;gap:8px;padding:2px 0;font-size:var(--small)}
 .bench .rounds{padding-left:28px;margin:0 0 8px}
 .bench .rounds li{padding:3px 0;border-bottom:1px solid var(--line)}
 .bench .set td.doubt{display:table-cell;text-align:left;white-space:normal}

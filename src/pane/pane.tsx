@@ -5,15 +5,18 @@ import { playerBrief, readingBrief, shotsBrief } from "./briefs.ts";
 import { BringShots } from "./bring-shots.tsx";
 import { derive } from "./derive.ts";
 import { openDraft } from "./draft.ts";
+import { FetchNotice } from "./fetch-notice.tsx";
 import {
   fetchAnalysis,
   fetchFilling,
   fetchLongTable,
   fetchSessionParts,
   fetchTables,
+  fetchTheRest,
 } from "./fetch-parts.ts";
 import { figuresFor } from "./figures.ts";
 import type { Source } from "./follow-source.ts";
+import { KeepNotice } from "./keep-notice.tsx";
 import { LedgerSection } from "./ledger-section.tsx";
 import { MakeBar } from "./make-bar.tsx";
 import { PaneHead } from "./pane-head.tsx";
@@ -23,6 +26,7 @@ import { useDesk } from "./use-desk.ts";
 import { useFetched } from "./use-fetched.ts";
 import { useMaking } from "./use-making.ts";
 import { useRememberedMapping } from "./use-remembered-mapping.ts";
+import { whenIdle } from "./when-idle.ts";
 import { FetchedBench, FetchedPlan } from "./workshop-views.tsx";
 
 interface PaneProps {
@@ -32,7 +36,7 @@ interface PaneProps {
 
 /** The whole pane on one screen: each part appears when there is something to show in it. */
 export function Pane({ host, demo }: PaneProps) {
-  const { desk, dispatch: put, take: dispatch, ready, long, setLong } = useDesk(host, demo);
+  const { desk, dispatch: put, take: dispatch, ready, long, setLong, keptTrouble } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
   const draft = openDraft(desk.kept);
   useRememberedMapping(host, draft, dispatch);
@@ -53,10 +57,13 @@ export function Pane({ host, demo }: PaneProps) {
   useEffect(() => follow(null), [draft.id]);
   const tables = useFetched(fetchTables, source !== null);
   const verdict = judged && analysis ? analysis.verdictBrief(judged) : "";
+  useEffect(() => (ready ? whenIdle(() => void fetchTheRest()) : undefined), [ready]);
   if (!ready) return <p class="loading">Looking for what was kept here…</p>;
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
+      <KeepNotice {...keptTrouble} />
+      <FetchNotice />
       <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>
           {() => (
@@ -116,7 +123,7 @@ export function Pane({ host, demo }: PaneProps) {
               brief={readingBrief(known.table)}
               alert={known.table.problems.length > 0}
             >
-              {() => <parts.CheckReading table={known.table} draft={draft} dispatch={dispatch} />}
+              {() => <parts.CheckReading table={known.table} dispatch={dispatch} />}
             </Section>
             <Section
               id="builds"
@@ -198,7 +205,8 @@ export function Pane({ host, demo }: PaneProps) {
         />
       </div>
       <p class="heard" aria-live="polite">
-        {known && `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}. Verdict: ${verdict}.`}
+        {known &&
+          `Read: ${readingBrief(known.table)}; ${shotsBrief(known)}.${verdict && ` Verdict: ${verdict}.`}`}
       </p>
       <MakeBar maker={maker} session={waits ? null : (known?.session ?? null)} />
     </>

@@ -8,6 +8,7 @@ import { displayOf } from "./display.ts";
 import type { PlanChoice } from "./draft.ts";
 import { NumberField } from "./fields.tsx";
 import type { Figures } from "./figures.ts";
+import { isTyping } from "./is-typing.ts";
 import { type PlannedTest, plannedTest } from "./planned-test.ts";
 import type { Maker } from "./use-making.ts";
 
@@ -26,6 +27,7 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
   const perYard = carry.value(1);
   const yards = (label: string, key: "difference" | "spread", least: number, most: number) => (
     <NumberField
+      needed
       label={`${label}, ${carry.unit}`}
       value={choice[key] * perYard}
       least={least * perYard}
@@ -42,7 +44,13 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         id="plan-builds"
         rows={4}
         value={choice.builds}
-        onInput={(event) => tell({ builds: event.currentTarget.value })}
+        onInput={(event) =>
+          dispatch({
+            does: "plan",
+            plan: { builds: event.currentTarget.value },
+            typed: isTyping(event, choice.builds),
+          })
+        }
       />
       <fieldset>
         <legend>How many shots</legend>
@@ -58,6 +66,7 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         {choice.shots !== null && (
           <div class="fields">
             <NumberField
+              needed
               label="Shots each"
               value={choice.shots}
               least={1}
@@ -90,7 +99,13 @@ export function PlanView({ choice, units, figures, maker, dispatch }: PlanViewPr
         )}
       </fieldset>
       {found !== null &&
-        (isProblem(found) ? <p class="problem">{found.message}</p> : <Rounds test={found} maker={maker} />)}
+        (isProblem(found) ? (
+          <p class="problem" role="alert">
+            {found.message}
+          </p>
+        ) : (
+          <Rounds test={found} maker={maker} />
+        ))}
     </>
   );
 }

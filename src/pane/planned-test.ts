@@ -2,10 +2,9 @@ import { shotsForDifference, type TestPlan, testPlan } from "../fitting/test-pla
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import type { PlanChoice } from "./draft.ts";
 
-/** A test as it will be hit, and why so many shots. */
+/** A test as it will be hit, and how many shots that are with each build. */
 export interface PlannedTest extends TestPlan {
   readonly each: number;
-  readonly builds: readonly string[];
 }
 
 /** More than these would tire anyone (common practice, no source). */
@@ -30,5 +29,5 @@ export function plannedTest({ builds, shots, difference, spread }: PlanChoice): 
     );
   }
   const plan = testPlan(names, each);
-  return isProblem(plan) ? plan : { ...plan, each, builds: names };
+  return isProblem(plan) ? plan : { ...plan, each };
 }

@@ -1,6 +1,7 @@
 import { invalid, type Outcome, unavailable } from "../outcome/problem.ts";
 import { count } from "./count.ts";
 import type { LongAnswer, LongOrder, LongStep } from "./long-work.ts";
+import { textOfSource } from "./text-of-source.ts";
 
 export type WorkerSays = { readonly step: LongStep } | { readonly answer: Outcome<LongAnswer> };
 
@@ -32,7 +33,7 @@ export async function runLong(
   const worker = startWorker();
   const found = worker ? await inWorker(worker, source, order, told, stop) : NOT_STARTED;
   if (found !== NOT_STARTED) return found;
-  return inSlices(typeof source === "string" ? source : await source.text(), order, told, stop);
+  return inSlices(await textOfSource(source), order, told, stop);
 }
 
 const NOT_STARTED = Symbol("not started");
@@ -90,7 +91,8 @@ async function inSlices(
   }
 }
 
-function fetchScript(): Promise<void> {
+/** Fetches the worker's script for the page itself, which reads in slices where no worker can fetch it any more. */
+export function fetchScript(): Promise<void> {
   if (globalThis.longWork) return Promise.resolve();
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");

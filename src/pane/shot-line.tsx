@@ -20,12 +20,17 @@ export const ShotLine = whenChanged(({ row, title, words, keep, doubt, dispatch 
       <input
         type="checkbox"
         checked={keep}
+        aria-describedby={doubt ? `doubt-${row}` : undefined}
         onChange={(event) => dispatch({ does: "tick", rows: [row], keep: event.currentTarget.checked })}
       />
       <span class={keep ? "" : "left-out"}>
         <b>{title}</b> {words}
       </span>
     </label>
-    {doubt && <p class="doubt">{doubt}</p>}
+    {doubt && (
+      <p class="doubt" id={`doubt-${row}`}>
+        {doubt}
+      </p>
+    )}
   </div>
 ));

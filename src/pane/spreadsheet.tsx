@@ -2,9 +2,26 @@ import { render } from "preact";
 import { associateCommands } from "../hosts/excel/commands.ts";
 import { excelHost } from "../hosts/excel/excel-host.ts";
 import { mountPane } from "./mount.tsx";
+import { whenIdle } from "./when-idle.ts";
 
 /** The pane inside the spreadsheet: the one file here that knows which host it stands in. */
-Office.onReady(() => {
+if (typeof Office === "undefined") sayNoLibrary();
+else void Office.onReady(start);
+
+/** Without the platform's script nothing of the workbook can be reached, so nothing is shown that would not work. */
+function sayNoLibrary(): void {
+  const words = document.createElement("p");
+  words.role = "alert";
+  words.textContent =
+    "The spreadsheet's own script (office.js) could not be fetched, and without it the pane cannot reach the workbook. Look at the connection and try again.";
+  const again = document.createElement("button");
+  again.type = "button";
+  again.textContent = "Try again";
+  again.addEventListener("click", () => location.reload());
+  document.getElementById("pane")!.replaceChildren(words, again);
+}
+
+function start(): void {
   const element = document.getElementById("pane")!;
   const said = document.getElementById("said")!;
   const host = excelHost();
@@ -20,7 +37,6 @@ Office.onReady(() => {
       reopen: open,
       say(sentence) {
         said.textContent = sentence;
-        said.hidden = sentence === "";
       },
       settled: () => new Promise((resolve) => setTimeout(resolve, KEPT_AFTER)),
     });
@@ -35,7 +51,12 @@ Office.onReady(() => {
     for (const part of [element, said]) part.dataset.theme = theme;
   }
   open();
-});
+  whenIdle(() => void Promise.allSettled([writing(), tables(), import("./pane-commands.ts")]));
+}
+
+/** What the host fetches only when it is needed: asked for once the pane is idle, for the network may go. */
+const writing = () => import("../hosts/excel/writing.ts");
+const tables = () => import("../hosts/excel/tables.ts");
 
 /** The pane waits 400 ms for the next change before it keeps what there is; a little more, and all of it is kept. */
 const KEPT_AFTER = 600;

@@ -18,16 +18,21 @@ const WHOLE_SHEET = "";
 /** A table of the workbook, or all of the sheet in front, as the source: for shops that keep their shots there. */
 export function TakeTable({ host, draft, take, refuse, follow }: TakeTableProps) {
   const [names, setNames] = useState<readonly string[] | null>(null);
+  const [refused, setRefused] = useState(false);
   const [chosen, setChosen] = useState(WHOLE_SHEET);
   const [following, setFollowing] = useState(false);
-  useEffect(() => {
-    void host.tables().then((found) => {
-      if (isProblem(found)) return refuse(found.message);
-      refuse("");
-      setNames(found);
-      setChosen(found[0] ?? WHOLE_SHEET);
-    });
-  }, [host]);
+  const look = async () => {
+    setRefused(false);
+    const found = await host.tables();
+    if (isProblem(found)) {
+      setRefused(true);
+      return refuse(found.message);
+    }
+    refuse("");
+    setNames(found);
+    setChosen(found[0] ?? WHOLE_SHEET);
+  };
+  useEffect(() => void look(), [host]);
   const bring = async () => {
     const name = chosen === WHOLE_SHEET ? undefined : chosen;
     const text = await host.tableText(name);
@@ -35,6 +40,15 @@ export function TakeTable({ host, draft, take, refuse, follow }: TakeTableProps)
     take(text);
     if (following) follow({ draft, text, ...(name !== undefined && { name }) });
   };
+  if (refused) {
+    return (
+      <div class="buttons">
+        <button type="button" id="look-again" onClick={() => void look()}>
+          Look for tables again
+        </button>
+      </div>
+    );
+  }
   if (names === null) return <p class="quiet">Looking for tables…</p>;
   return (
     <>

@@ -1,11 +1,11 @@
-import { useEffect, useMemo } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { recallMapping, rememberMapping } from "../hosts/remember-mapping.ts";
 import { headerSignature } from "../shots/header-signature.ts";
 import { correctionsOf } from "./corrections-of.ts";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
-import { readOptions } from "./reading-options.ts";
+import { type Corrected, mappingToRemember } from "./mapping-to-remember.ts";
 
 /**
  * What was once put right about the columns of a table is put right in the next one with the same headings. A
@@ -14,24 +14,23 @@ import { readOptions } from "./reading-options.ts";
 export function useRememberedMapping(host: Host, draft: Draft, dispatch: (action: DeskAction) => void): void {
   const signature = useMemo(() => headerSignature(draft.text), [draft.text]);
   const { id, corrections } = draft;
-  const untouched = Object.keys(corrections).length === 0;
+  const before = useRef<Corrected | null>(null);
   // Not upon every change of corrections: one that was undone must not come back at once.
   useEffect(() => {
-    if (signature === "" || !untouched) return;
+    if (signature === "" || Object.keys(corrections).length > 0) return;
     let here = true;
     void recallMapping(host, signature).then((mapping) => {
       if (!here || mapping === null) return;
-      for (const [column, correction] of Object.entries(correctionsOf(mapping))) {
-        dispatch({ does: "correct", column: Number(column), correction });
-      }
+      dispatch({ does: "recalled", corrections: correctionsOf(mapping) });
     });
     return () => {
       here = false;
     };
   }, [host, id, signature]);
   useEffect(() => {
-    if (signature === "" || untouched) return;
-    const { columns = {}, units = {} } = readOptions(corrections, false);
-    void rememberMapping(host, signature, { columns, units });
-  }, [host, signature, corrections, untouched]);
+    const now = { id, signature, corrections };
+    const mapping = mappingToRemember(before.current, now);
+    before.current = now;
+    if (mapping) void rememberMapping(host, signature, mapping);
+  }, [host, id, signature, corrections]);
 }

@@ -38,6 +38,7 @@ export function WindowsForm({ session, own, figures, dispatch }: WindowsFormProp
             key={`${key} ${side} ${session.units}`}
             label={`${label}${display.unit ? `, ${display.unit}` : ""}`}
             of={metric.label}
+            needed
             value={Number((side === "from" ? from * times : to * times).toFixed(metric.decimals || 1))}
             least={least * times}
             most={most * times}
@@ -50,7 +51,9 @@ export function WindowsForm({ session, own, figures, dispatch }: WindowsFormProp
         );
         return (
           <div key={key} class="window">
-            <p title={metric.meaning}>{metric.label}</p>
+            <p>
+              {metric.label} <small>{metric.meaning}</small>
+            </p>
             {limit("from", "From", metric.least, to)}
             {limit("to", "To", from, metric.most)}
           </div>
@@ -58,7 +61,15 @@ export function WindowsForm({ session, own, figures, dispatch }: WindowsFormProp
       })}
       {Object.keys(own).length > 0 && (
         <div class="buttons">
-          <button type="button" id="usual-windows" onClick={() => tell({})}>
+          <button
+            type="button"
+            id="usual-windows"
+            onClick={(event) => {
+              // The button goes; the first of the limits is where one would look next.
+              event.currentTarget.closest("fieldset")?.querySelector("input")?.focus();
+              tell({});
+            }}
+          >
             Back to the usual windows
           </button>
         </div>

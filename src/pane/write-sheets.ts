@@ -1,4 +1,4 @@
-import type { Host, Written } from "../hosts/host.ts";
+import type { Host, Run, Written } from "../hosts/host.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { Taken } from "../sheets/free-names.ts";
 import type { WorkbookPlan } from "../sheets/plan.ts";
@@ -7,9 +7,10 @@ import type { WorkbookPlan } from "../sheets/plan.ts";
 export async function writeSheets(
   host: Host,
   planFor: (taken: Taken) => Outcome<WorkbookPlan>,
+  run: Run = {},
 ): Promise<Outcome<Written>> {
   const taken = await host.taken();
   if (isProblem(taken)) return taken;
   const plan = planFor(taken);
-  return isProblem(plan) ? plan : host.write(plan);
+  return isProblem(plan) ? plan : host.write(plan, run);
 }

@@ -4,6 +4,7 @@ import { lookColor } from "./look.ts";
 import { type Mark, mark } from "./mark.ts";
 import { markerShape } from "./marker-shape.ts";
 import { round } from "./round.ts";
+import { wrappedWords } from "./wrapped-words.ts";
 
 /** A build with its chance of being the best. */
 export interface Chance {
@@ -16,19 +17,27 @@ export interface Chance {
 }
 
 const ROW = 34;
+/** Of a name's second line and further ones. */
+const LINE = 13;
+/** Width of a letter of the words at the right, which are bold. */
+const LETTER = 6.5;
 
 /** How likely each build is the best of those tried, a bar for each. */
 export function chancePicture(frame: Frame, chances: readonly Chance[], text: string): Mark {
   const { look, width } = frame;
   const x = linear([0, 1], [0, width - 2]);
-  const marks = chances.flatMap(({ name, place, chance, words }, i) => {
-    const top = i * ROW;
+  let height = 0;
+  const marks = chances.flatMap(({ name, place, chance, words }) => {
+    const first = height;
+    const lines = wrappedWords(name, width - 18 - words.length * LETTER - 10);
+    const top = first + (lines.length - 1) * LINE;
+    height = top + ROW;
     return [
-      markerShape(look, place, 7, top + 9, 10),
-      mark("text", { x: 18, y: top + 13, fill: look.ink }, name),
+      markerShape(look, place, 7, first + 9, 10),
+      ...lines.map((line, l) => mark("text", { x: 18, y: first + 13 + l * LINE, fill: look.ink }, line)),
       mark(
         "text",
-        { x: width - 2, y: top + 13, fill: look.ink, "text-anchor": "end", "font-weight": 600 },
+        { x: width - 2, y: first + 13, fill: look.ink, "text-anchor": "end", "font-weight": 600 },
         words,
       ),
       mark("rect", {
@@ -50,5 +59,5 @@ export function chancePicture(frame: Frame, chances: readonly Chance[], text: st
       }),
     ];
   });
-  return picture(frame, chances.length * ROW, "Chance of being the best of those tried", text, marks);
+  return picture(frame, height, "Chance of being the best of those tried", text, marks);
 }

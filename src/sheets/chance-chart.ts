@@ -1,4 +1,5 @@
 import type { GoalChances } from "../fitting/chances.ts";
+import { outOfHundred } from "../fitting/verdict-words.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import type { Area } from "./plan.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
@@ -27,7 +28,7 @@ export function putChanceChart(
   draft.chart({
     name: "Chance of being best",
     title: "Chance of being the best build",
-    alt: `Bars: ${chances.builds.map(({ build, chance }) => `${build} ${Math.round(100 * chance)} in 100`).join(", ")}.`,
+    alt: `Bars: ${chances.builds.map(({ build, chance }) => `${build} ${outOfHundred(chance)} in 100`).join(", ")}.`,
     area: where,
     kind: "bar",
     x: { title: "", format: "@" },

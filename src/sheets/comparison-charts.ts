@@ -2,6 +2,7 @@ import type { Comparison } from "../fitting/compare-builds.ts";
 import type { Session } from "../fitting/session.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
+import { groupWords, limitsWords } from "./chart-words.ts";
 import { headingOf, numberFormat } from "./display-session.ts";
 import { putGroupOutlines } from "./group-outlines.ts";
 import { buildColor, buildMarker } from "./palette.ts";
@@ -70,7 +71,7 @@ export function putGroupChart(
   draft.chart({
     name: "Where the shots landed",
     title: "Where the shots landed",
-    alt: `A dot for each kept shot of ${session.builds.length} builds, offline from left to right, carry upwards; around each build an outline that would hold 95 of 100 such shots.`,
+    alt: `A dot for each kept shot of ${session.builds.length} builds, offline from left to right, carry upwards; around each build an outline that would hold 95 of 100 such shots.${groupWords(session, comparison)}`,
     area: where,
     kind: "scatter",
     x: { ...axisOf(session, "offline"), ...niceLimits(reach("offline"), true) },
@@ -130,7 +131,7 @@ export function putLimitsChart(
   draft.chart({
     name: "Carry and its limits",
     title: "Mean carry, with 95 % limits",
-    alt: "Mean carry of each build with its 95 % limits: where two lines overlap widely, the builds are too close to call.",
+    alt: `Mean carry of each build with its 95 % limits: where two lines overlap widely, the builds are too close to call.${limitsWords(session, comparison, key)}`,
     area: where,
     kind: "scatter",
     x: { title: "", least: 0.5, most: session.builds.length + 0.5, format: "0", hideLabels: true },

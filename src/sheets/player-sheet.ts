@@ -40,8 +40,7 @@ export function playerSheet(parts: PlayerParts): SheetPlan {
   });
   draft.putAcross(0, 0, COLUMNS, "Your fitting in plain words", "title", 28);
   draft.putAcross(1, 0, COLUMNS, session.title, "subtitle", 18);
-  putFacts(draft, session, 2);
-  let row = 5;
+  let row = putFacts(draft, session, 2) + 1;
   const heading = (text: string) => draft.putAcross(row++, 0, COLUMNS, text, "group", 20);
   const lines = (sentences: readonly string[]) => {
     for (const sentence of sentences) {
@@ -67,8 +66,8 @@ export function playerSheet(parts: PlayerParts): SheetPlan {
   return draft.plan();
 }
 
-/** Who, when and where, in cells that are there to be typed over. */
-function putFacts(draft: SheetDraft, { player, date, place }: Session, from: number): void {
+/** Who, when and where, in cells that are there to be typed over. Answers the next free row. */
+function putFacts(draft: SheetDraft, { player, date, place, leftHanded }: Session, from: number): number {
   const facts = [
     ["Player", player, "Shop", place],
     ["Date", date, "Fitted by", ""],
@@ -79,6 +78,10 @@ function putFacts(draft: SheetDraft, { player, date, place }: Session, from: num
     draft.put(from + i, 4, [[right]], "label");
     draft.putAcross(from + i, 5, COLUMNS - 5, rightText || null, "input", 19);
   });
+  if (!leftHanded) return from + facts.length;
+  draft.put(from + facts.length, 0, [["Plays"]], "label");
+  draft.putAcross(from + facts.length, 1, 3, "Left-handed", "input", 19);
+  return from + facts.length + 1;
 }
 
 /** Pictures side by side across the page. Answers the next free row. */

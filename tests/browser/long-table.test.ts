@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { manyShots } from "../bench/many-shots.ts";
 import { aroundBrowser } from "./around-page.ts";
+import { axeFaults } from "./axe-faults.ts";
 import { longestTask, pasteMany, watchTasks } from "./long-table.ts";
 import { openAll, openPane } from "./pane-page.ts";
 import { openWorkbench } from "./workbench-page.ts";
@@ -69,16 +70,49 @@ describe("a table of 200,000 shots in the pane, under the page's own policy", { 
     await page.close();
   });
 
-  test("dropped as a file is read without passing through the box", async () => {
+  test("opened or dropped as a file is read without passing through the box", async () => {
+    const text = manyShots(10_000);
+    const ways: ((page: Page) => Promise<void>)[] = [
+      (page) =>
+        page
+          .locator("#pane input[type=file]")
+          .setInputFiles({ name: "shots.txt", mimeType: "text/plain", buffer: Buffer.from(text) }),
+      (page) =>
+        page.locator("#bring .drop").evaluate((section, letters) => {
+          const dataTransfer = new DataTransfer();
+          dataTransfer.items.add(new File([letters], "shots.txt"));
+          section.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+        }, text),
+    ];
+    for (const bring of ways) {
+      const { page } = await open();
+      const before = await page.locator("#shots-text").inputValue();
+      await bring(page);
+      await expect
+        .poll(() => table(page).textContent(), { timeout: 30_000 })
+        .toContain("10000 shots of 8 builds");
+      expect(await page.locator("#shots-text").inputValue()).toBe(before);
+      await page.close();
+    }
+  });
+
+  test("gives a session that has what was said of its builds and columns", async () => {
     const { page } = await open();
-    await page.locator("#pane input[type=file]").setInputFiles({
-      name: "shots.txt",
-      mimeType: "text/plain",
-      buffer: Buffer.from(manyShots(10_000)),
-    });
-    await expect
-      .poll(() => table(page).textContent(), { timeout: 30_000 })
-      .toContain("10000 shots of 8 builds");
+    await page.locator("#shots-text").fill("Build\tCarry (yd)\n70 g regular\t150\nB\t152");
+    await page.locator("#builds > summary").click();
+    const card = page.locator("#builds .card").filter({ hasText: "70 g regular" }).first();
+    await card.locator("summary").click();
+    await card.getByLabel("Name").fill("Blue");
+    await card.getByLabel("Name").press("Tab");
+    await pasteMany(page, 10_000);
+    await table(page).locator(".headline").waitFor({ timeout: 60_000 });
+    for (const forcedColors of ["none", "active"] as const) {
+      await page.emulateMedia({ forcedColors });
+      expect(await axeFaults(page, "#pane"), forcedColors).toEqual([]);
+    }
+    await page.locator("#sample-long").click();
+    await expect.poll(() => page.locator("#reading .brief").textContent()).toMatch(/^2400 shots, 8 builds/);
+    expect(await page.locator("#builds .card b").allTextContents()).toContain("Blue");
     await page.close();
   });
 

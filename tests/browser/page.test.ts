@@ -4,6 +4,7 @@ import { contentsOfPlan } from "../contents-of-plan.ts";
 import { contentsOfXlsx } from "../hosts/file/contents-of-xlsx.ts";
 import { samplePlan } from "../sheets/sample-plan.ts";
 import { aroundPage } from "./around-page.ts";
+import { axeFaults } from "./axe-faults.ts";
 import { savedFile } from "./page-file.ts";
 import { withinEngine } from "./within-engine.ts";
 import { clickCell, openWorkbench, typeInto } from "./workbench-page.ts";
@@ -36,7 +37,18 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
   it("says above the grid why a cell shows an error", async () => {
     expect(await typeInto(open.page, "A3", '=CLUB.SWINGWEIGHT("heavy",29.1)')).toBe("#VALUE!");
     await open.page.keyboard.press("ArrowUp");
-    await expect.poll(() => open.page.locator("#why").textContent()).toMatch(/weight is "heavy"/);
+    const why = open.page.locator("#why");
+    await expect.poll(() => why.textContent()).toMatch(/weight is "heavy"/);
+    // All of it is there to be read, on a narrow screen too.
+    for (const width of [1400, 700, 400]) {
+      await open.page.setViewportSize({ width, height: 850 });
+      const cut = await why.evaluate((line) => [
+        line.scrollWidth - line.clientWidth,
+        line.scrollHeight - line.clientHeight,
+      ]);
+      expect(cut, `${width} pixels wide`).toEqual([0, 0]);
+    }
+    await open.page.setViewportSize({ width: 1400, height: 850 });
   });
 
   it("spills an answer that is several cells", async () => {
@@ -216,6 +228,30 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     const saved = await contentsOfXlsx(bytes);
     const shown = contentsOfPlan(await open.page.evaluate(() => globalThis.workbench.plan()));
     expect(withinEngine(saved)).toEqual(withinEngine(shown));
+  });
+
+  it("says how a save went in a line of its own, and why one failed, while the button keeps its name", async () => {
+    const line = open.page.locator("#saving");
+    expect(await line.textContent()).toBe("Saved bay-and-bench.xlsx.");
+    const { page } = await openWorkbench(open.browser, open.address);
+    // More letters than a cell of a file holds (32,767 by the format's specification).
+    await page.evaluate(() => {
+      globalThis.workbench.workbook.getActiveSheet().getRange("A1").setValue("x".repeat(33_000));
+    });
+    await page.locator("#save").click();
+    await expect.poll(() => page.locator("#saving").textContent()).toMatch(/^Not saved: /);
+    expect(await page.locator("#save").textContent()).toBe("Save as .xlsx");
+    expect(await page.locator("#save").getAttribute("aria-disabled")).toBeNull();
+    await page.close();
+  });
+
+  it("keeps nobody out with forced colours", async () => {
+    const page = await open.browser.newPage({ forcedColors: "active", locale: "en-GB" });
+    await page.goto(open.address);
+    await page.locator("#hit-next").waitFor();
+    // What the grid draws for itself is its maker's; the rest is ours.
+    for (const part of [".bar", "#about", "#pane"]) expect(await axeFaults(page, part), part).toEqual([]);
+    await page.close();
   });
 
   it("leaves its own address never, and its console quiet", () => {

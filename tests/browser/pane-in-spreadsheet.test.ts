@@ -4,12 +4,17 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { FUNCTIONS } from "../../src/functions/catalogue.ts";
 import { argumentsOf } from "../../src/functions/define-function.ts";
+import { DEVELOPMENT_ADDRESS } from "../../src/hosts/excel/manifest-for.ts";
 import { expectAnswer } from "../functions/expect-answer.ts";
 import { manifestFaults } from "../manifest/manifest-faults.ts";
 import { newService, type Service } from "../office-host/service.ts";
+import { axeFaults } from "./axe-faults.ts";
 import { type BuiltFile, buildAddin, builtFiles } from "./build-addin.ts";
+import { walkByKeyboard } from "./keyboard-walk.ts";
+import { pasteMany } from "./long-table.ts";
 import { openBrowser } from "./open-browser.ts";
-import { openPaneInSpreadsheet } from "./pane-in-spreadsheet.ts";
+import { openPaneInSpreadsheet, type SpreadsheetLook } from "./pane-in-spreadsheet.ts";
+import { openAll } from "./pane-page.ts";
 
 const PATIENCE = 120_000;
 
@@ -26,7 +31,8 @@ afterAll(async () => {
   if (folder) await rm(folder, { recursive: true });
 });
 
-const open = (service: Service) => openPaneInSpreadsheet(browser, service, files);
+const open = (service: Service, look: SpreadsheetLook = {}) =>
+  openPaneInSpreadsheet(browser, service, files, undefined, look);
 const sheetNames = (service: Service) => service.workbook.sheets.map(({ bag }) => bag.Name);
 
 describe("the built add-in in the spreadsheet, under its own strict policy", { timeout: PATIENCE }, () => {
@@ -185,6 +191,118 @@ describe("the built add-in in the spreadsheet, under its own strict policy", { t
     expect(sheetNames(service)).toContain("Build");
     expect(complaints).toEqual([]);
     expect(strange).toEqual([]);
+  });
+
+  test("is walked by keyboard alone from a paste over a tick and a build's name to sheets", async () => {
+    const service = newService();
+    const { page, complaints } = await open(service);
+    await walkByKeyboard(page, "#pane");
+    await expect
+      .poll(() => page.locator(".make [role=status]").textContent(), { timeout: 20_000 })
+      .toMatch(/^Added Comparison/);
+    const shots = service.workbook.sheets.find(({ bag }) => bag.Name === "Shots");
+    expect(JSON.stringify([...shots!.cells.values()])).toContain("Blue");
+    expect(complaints).toEqual([]);
+  });
+
+  test("keeps nobody out: no fault in its page, light, dark and with forced colours", async () => {
+    for (const look of [{}, { background: "#262626" }, { forced: true }]) {
+      const { page } = await open(newService(), look);
+      await page.locator("#shots-text").fill(DEMO_TEXT);
+      await page.locator("#hit-next").waitFor();
+      await openAll(page);
+      await page.locator("#set-text").waitFor();
+      await page.locator("#keep-in-ledger").waitFor();
+      await press(page, "fillBenchSheet");
+      await expect.poll(() => page.locator("#said").textContent()).not.toBe("");
+      expect(await axeFaults(page), JSON.stringify(look)).toEqual([]);
+      await page.close();
+    }
+  });
+
+  test("takes the spreadsheet's own theme, and moves nothing where nothing is to move", async () => {
+    for (const [background, theme] of [
+      ["#262626", "dark"],
+      ["#ffffff", "light"],
+    ] as const) {
+      const { page } = await open(newService(), { background, still: true });
+      for (const part of ["#pane", "#said"])
+        expect(await page.locator(part).getAttribute("data-theme")).toBe(theme);
+      const moves = await page
+        .locator("#make-sheets")
+        .evaluate((button) => getComputedStyle(button).transitionDuration);
+      expect(moves).toBe("0s");
+      await page.close();
+    }
+  });
+
+  test("fetches the rest of itself once it is idle, so that the network may go", async () => {
+    const { page, complaints } = await open(newService());
+    await page.waitForLoadState("networkidle");
+    await page.context().setOffline(true);
+    await page.route("**/*", (route) => route.abort());
+    await page.locator("#shots-text").fill(DEMO_TEXT);
+    await openAll(page);
+    await page.locator("#set-text").waitFor();
+    await page.locator("#further p").first().waitFor();
+    await page.locator("#make-sheets").click();
+    await expect
+      .poll(() => page.locator(".make [role=status]").textContent(), { timeout: 20_000 })
+      .toMatch(/^Added Comparison/);
+    expect(await page.locator("#unfetched").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await pasteMany(page, 8000);
+    await page.locator("#long-table .headline").waitFor({ timeout: 60_000 });
+  });
+
+  test("says that a part of it cannot be fetched, and shows it once it can", async () => {
+    const lacking = new Map(files);
+    const name = [...files.keys()].find((path) => /^workshop.*\.js$/.test(path))!;
+    lacking.delete(name);
+    const { page } = await openPaneInSpreadsheet(browser, newService(), lacking);
+    await page.locator("#plan summary").click();
+    await expect.poll(() => page.locator("#unfetched").textContent()).toContain("could not be fetched");
+    lacking.set(name, files.get(name)!);
+    await page.locator("#unfetched button").click();
+    await page.locator("#plan-builds").waitFor();
+    expect(await page.locator("#unfetched").count()).toBe(0);
+  });
+
+  test("says what is wrong where the platform's own script does not come", async () => {
+    const page = await browser.newPage();
+    await page.route("**/*", (route) => {
+      const file = files.get(
+        route
+          .request()
+          .url()
+          .slice(DEVELOPMENT_ADDRESS.length + 1),
+      );
+      return file ? route.fulfill(file) : route.abort();
+    });
+    await page.goto(`${DEVELOPMENT_ADDRESS}/pane.html`);
+    await expect.poll(() => page.getByRole("alert").textContent()).toContain("office.js");
+    await page.getByRole("button", { name: "Try again" }).waitFor();
+    await page.close();
+  });
+
+  test("says after a while that it takes too long, where its own script does not come either", async () => {
+    const page = await browser.newPage();
+    await page.route("**/*", (route) => {
+      const path = route
+        .request()
+        .url()
+        .slice(DEVELOPMENT_ADDRESS.length + 1);
+      const file = /\.js$/.test(path) ? undefined : files.get(path);
+      return file ? route.fulfill(file) : route.abort();
+    });
+    await page.goto(`${DEVELOPMENT_ADDRESS}/pane.html`);
+    const late = page.locator(".late");
+    expect(await late.isVisible()).toBe(false);
+    await late.evaluate((line) => {
+      for (const animation of line.getAnimations()) animation.finish();
+    });
+    expect(await late.isVisible()).toBe(true);
+    await page.close();
   });
 
   test("says in the pane what a button cannot do", async () => {

@@ -20,6 +20,14 @@ export interface SpreadsheetPane {
   readonly scripts: string[];
 }
 
+export interface SpreadsheetLook {
+  readonly forced?: boolean;
+  /** Whether the person wants nothing to move. */
+  readonly still?: boolean;
+  /** The background of the spreadsheet's own theme, `#rrggbb`. */
+  readonly background?: string;
+}
+
 /**
  * Opens the pane as the spreadsheet does: the built files at the address that they are `served` from, with the true client
  * library in the page, whose requests the given service answers.
@@ -29,8 +37,14 @@ export async function openPaneInSpreadsheet(
   service: Service,
   files: ReadonlyMap<string, BuiltFile>,
   served = DEVELOPMENT_ADDRESS,
+  look: SpreadsheetLook = {},
 ): Promise<SpreadsheetPane> {
-  const context = await browser.newContext({ viewport: { width: 350, height: 900 }, locale: "en-GB" });
+  const context = await browser.newContext({
+    viewport: { width: 350, height: 900 },
+    locale: "en-GB",
+    forcedColors: look.forced ? "active" : "none",
+    reducedMotion: look.still ? "reduce" : "no-preference",
+  });
   const page = await context.newPage();
   const complaints: string[] = [];
   const strange: string[] = [];
@@ -43,7 +57,8 @@ export async function openPaneInSpreadsheet(
   await page.route("**/*", async (route) => {
     const address = route.request().url();
     const own = address.startsWith(`${served}/`) ? files.get(address.slice(served.length + 1)) : undefined;
-    const file = address === LIBRARY ? { body: connectedLibrary(), contentType: "text/javascript" } : own;
+    const file =
+      address === LIBRARY ? { body: connectedLibrary(look.background), contentType: "text/javascript" } : own;
     if (!file) strange.push(address);
     else if (file.contentType === "text/javascript") scripts.push(address);
     await route.fulfill(file ?? { status: 404, body: "" });
@@ -55,8 +70,12 @@ export async function openPaneInSpreadsheet(
   return { page, complaints, strange, scripts };
 }
 
-function connectedLibrary(): string {
+function connectedLibrary(background?: string): string {
   const connect = `(${connectOffice})((request) => sendToService(request), "1.20");`;
+  const theme = JSON.stringify({ bodyBackgroundColor: background, bodyForegroundColor: "#ffffff" });
+  const themed = background
+    ? `Object.defineProperty(Office.context, "officeTheme", { get: () => (${theme}), configurable: true });`
+    : "";
   // Outside the tests' own runner functions that are written out call this to keep their names.
-  return `globalThis.__name ??= (made) => made;\n${officeText()}\n${registryText()}\n(${addNewerMembers})();\n${connect}`;
+  return `globalThis.__name ??= (made) => made;\n${officeText()}\n${registryText()}\n(${addNewerMembers})();\n${connect}\n${themed}`;
 }

@@ -14,8 +14,10 @@ import { cellAt, findText } from "../sheets/cell-at.ts";
 import { oddSession } from "../sheets/odd-session.ts";
 import { disagreements, figuresOfJson, figuresOfWorkings } from "../sheets/workings-figures.ts";
 import { aroundPage } from "./around-page.ts";
+import { walkByKeyboard } from "./keyboard-walk.ts";
 import { savedFile } from "./page-file.ts";
 import { withinEngine } from "./within-engine.ts";
+import { openWorkbench } from "./workbench-page.ts";
 
 const open = aroundPage();
 
@@ -44,6 +46,29 @@ function shown({ blocks }: SheetPlan) {
     line.map((cell) => (typeof cell === "object" && cell !== null ? cell.value : cell)),
   );
 }
+
+describe("the page by keyboard alone, and again on another day", { timeout: 90_000 }, () => {
+  it("leads from a paste over a tick and a build's name to sheets, which a reload does not forget", async () => {
+    const { page, complaints } = await openWorkbench(open.browser, open.address);
+    await walkByKeyboard(page, "#pane");
+    await expect
+      .poll(() => page.locator(".make [role=status]").textContent(), { timeout: 60_000 })
+      .toMatch(/^Added .*Comparison.*Shots/);
+    const { sheets } = await page.evaluate(() => globalThis.workbench.plan());
+    expect(JSON.stringify(sheets.find(({ name }) => name === "Shots"))).toContain("Blue");
+    await page.locator("#units").selectOption("metric");
+    // At once: what waits to be kept is kept as the page goes.
+    await page.reload();
+    await page.locator("#shots-text").waitFor();
+    expect(await page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
+    expect(await page.locator("#units").inputValue()).toBe("metric");
+    await expect.poll(() => page.locator("#shots .brief").textContent()).toMatch(/^23 of 24 counted/);
+    await page.locator("#builds > summary").click();
+    expect(await page.locator("#builds .card b").allTextContents()).toContain("Blue");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});
 
 describe("the whole way in the page: paste, press, read", { timeout: 90_000 }, () => {
   let json: ComparisonJson;

@@ -2,8 +2,10 @@ import { describe, expect, test } from "vitest";
 import { comparisonJson } from "../../src/fitting/comparison-json.ts";
 import { decide } from "../../src/fitting/decide.ts";
 import { playerWords } from "../../src/fitting/player-words.ts";
-import type { Session } from "../../src/fitting/session.ts";
+import { type Session, sessionOf } from "../../src/fitting/session.ts";
 import { unavailable } from "../../src/outcome/problem.ts";
+import { readShots } from "../../src/shots/read-shots.ts";
+import { answer } from "../club/answer.ts";
 import { PLAYER_SESSIONS } from "./player-sessions.ts";
 
 const wordsOf = (session: Session) => playerWords(session, decide(session));
@@ -80,6 +82,17 @@ describe.each(Object.entries(PLAYER_SESSIONS))(
 );
 
 describe("the player's words", () => {
+  test("leave right and left as they are seen for a left-handed player: looking from the ball to the target", () => {
+    const rows = ["A", "B"].flatMap((name, b) =>
+      [150, 152, 151, 153].map((carry, i) => `${name}\t${carry + b}\t${8 + i}`),
+    );
+    const table = answer(readShots(["Build\tCarry (yd)\tOffline (yd)", ...rows].join("\n")));
+    for (const leftHanded of [false, true]) {
+      const told = all(sessionOf(table, { leftHanded, goal: "carry" }));
+      expect(told).toContain("mostly right of the target");
+    }
+  });
+
   test("tell a left-handed player which side is right, and others nothing of it", () => {
     expect(all(PLAYER_SESSIONS.leaning)).toContain("left-handed player, right is the side you stand on");
     expect(all(PLAYER_SESSIONS.clear)).not.toContain("left-handed");

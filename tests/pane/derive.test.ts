@@ -2,9 +2,10 @@ import { describe, expect, test } from "vitest";
 import { compareBuilds } from "../../src/fitting/compare-builds.ts";
 import { filledSession } from "../../src/fitting/filled-session.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
+import { applyChange } from "../../src/pane/apply-change.ts";
 import { demoDraft } from "../../src/pane/demo-draft.ts";
 import { type Derived, derive } from "../../src/pane/derive.ts";
-import { type Draft, emptyDraft } from "../../src/pane/draft.ts";
+import { type Draft, emptyDraft, openDraft } from "../../src/pane/draft.ts";
 
 function derived(draft: Draft): Derived {
   const found = derive(draft, "us");
@@ -40,6 +41,16 @@ describe("what follows from a draft", () => {
     expect(session.builds.map(({ name }) => name)).toEqual(["A", "Blue"]);
     expect(session.baseline).toBe("Blue");
     expect(session.builds[1]).toMatchObject({ weight: 95 });
+  });
+
+  test("does not know again from a name what was taken out by hand, also after keeping", () => {
+    const named = { ...draft, text: text.replaceAll("\nB", "\n95 g high-launch") };
+    const change = { does: "build", name: "95 g high-launch", details: { weight: null } } as const;
+    const after = applyChange({ version: 1, units: "us", open: "1", drafts: [named] }, change);
+    const again = JSON.parse(JSON.stringify(openDraft(after))) as Draft;
+    expect(derived(named).session.builds[1]).toMatchObject({ weight: 95 });
+    expect(derived(again).session.builds[1]!.weight).toBeUndefined();
+    expect(derived(again).session.builds[1]).toMatchObject({ profile: "high" });
   });
 
   test("counts two builds of one name as one", () => {

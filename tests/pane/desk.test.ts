@@ -32,10 +32,49 @@ describe("the desk", () => {
     expect(openDraft(reduceDesk(before, text("Wide\n150")).kept).corrections).toEqual({});
   });
 
-  test("undoes each change, letters typed into one box as one, back to the beginning and no further", () => {
+  test("undoes whole tables one by one", () => {
+    const desk = deskAfter(text("Carry\n150"), text("Carry\n160"));
+    expect(openDraft(reduceDesk(desk, { does: "undo" }).kept).text).toBe("Carry\n150");
+  });
+
+  test("undoes letters typed into one box as one, and those typed after a step back apart from it", () => {
+    const typed = (lines: string): DeskAction => ({ does: "text", text: lines, typed: true });
+    const desk = deskAfter(text("Carry"), typed("Carry\n1"), typed("Carry\n15"));
+    expect(openDraft(reduceDesk(desk, { does: "undo" }).kept).text).toBe("Carry");
+    const further = [
+      { does: "facts", facts: { player: "Ro" } },
+      { does: "undo" },
+      typed("Carry\n150"),
+      { does: "undo" },
+    ] as DeskAction[];
+    expect(openDraft(further.reduce(reduceDesk, desk).kept).text).toBe("Carry\n15");
+    const plan = (builds: string): DeskAction => ({ does: "plan", plan: { builds }, typed: true });
+    expect(deskAfter(plan("A"), plan("AB")).past).toHaveLength(1);
+  });
+
+  test("undoes each of two windows and each of two readings of the air by itself", () => {
+    const windows = { launch: { from: 14, to: 18 } };
+    const desk = deskAfter(
+      { does: "facts", facts: { windows } },
+      { does: "facts", facts: { windows: { ...windows, spin: { from: 5000, to: 7000 } } } },
+      { does: "facts", facts: { air: { temperature: 20 } } },
+      { does: "facts", facts: { air: { temperature: 20, humidity: 40 } } },
+    );
+    const back = reduceDesk(desk, { does: "undo" });
+    expect(openDraft(back.kept).facts.air).toEqual({ temperature: 20 });
+    const further = [1, 2].reduce((state) => reduceDesk(state, { does: "undo" }), back);
+    expect(openDraft(further.kept).facts.windows).toEqual(windows);
+  });
+
+  test("takes what is known of a table as part of bringing it", () => {
+    const desk = deskAfter(text("Far\n150"), { does: "recalled", corrections: { 1: { key: "carry" } } });
+    expect(openDraft(desk.kept).corrections).toEqual({ 1: { key: "carry" } });
+    expect(reduceDesk(desk, { does: "undo" }).kept).toBe(start.kept);
+  });
+
+  test("undoes each change, back to the beginning and no further", () => {
     const desk = deskAfter(
       text("Carry\n150"),
-      { does: "facts", facts: { player: "R" } },
       { does: "facts", facts: { player: "Ro" } },
       { does: "facts", facts: { place: "Bay 2" } },
       { does: "units", units: "metric" },
@@ -56,6 +95,19 @@ describe("the desk", () => {
       ["us", "", ""],
     ]);
     expect(steps[4]!.kept).toEqual(start.kept);
+  });
+
+  test("keeps the chosen build on the bench under its new name, with the set file that is its own", () => {
+    const rename = (name: string): DeskAction => ({ does: "build", name: "A", details: { name } });
+    const desk = deskAfter(
+      text("Build\tCarry\nA\t150\nB\t160"),
+      { does: "bench", bench: { chosen: "A", set: "grip; 50" } },
+      rename("Blue"),
+      rename("Green"),
+    );
+    expect(openDraft(desk.kept).bench).toEqual({ chosen: "Green", set: "grip; 50" });
+    const other = reduceDesk(desk, { does: "build", name: "B", details: { name: "Red" } });
+    expect(openDraft(other.kept).bench.chosen).toBe("Green");
   });
 
   test("undoes rows that came in from a followed table one by one, not all of them at once", () => {

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test } from "vitest";
+import { beforeEach, describe, expect, test, vi } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
 import { rememberMapping } from "../../src/hosts/remember-mapping.ts";
 import { nothingKept, openDraft } from "../../src/pane/draft.ts";
@@ -6,6 +6,7 @@ import { keepAll, recallKept } from "../../src/pane/keeping.ts";
 import { paneCommands } from "../../src/pane/pane-commands.ts";
 import { withCells } from "../../src/pane/with-cells.ts";
 import { headerSignature } from "../../src/shots/header-signature.ts";
+import { answer } from "../club/answer.ts";
 import { memoryHost } from "./memory-host.ts";
 
 let memory: ReturnType<typeof memoryHost>;
@@ -34,7 +35,7 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
   test("makes it a session of the pane and writes its sheets", async () => {
     await commands().compareSelection();
     expect(writtenNames()[0]).toContain("Comparison");
-    expect(openDraft((await recallKept(memory))!).text).toBe(DEMO_TEXT);
+    expect(openDraft(answer(await recallKept(memory))!).text).toBe(DEMO_TEXT);
     expect(reopened).toBe(1);
     expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
@@ -51,9 +52,17 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     const kept = nothingKept("2026-05-14");
     await keepAll(memory, { ...kept, drafts: [{ ...kept.drafts[0]!, text: "Build\tCarry\nmine\t150" }] });
     await commands().compareSelection();
-    const after = (await recallKept(memory))!;
+    const after = answer(await recallKept(memory))!;
     expect(after.drafts.map(({ text }) => text)).toEqual(["Build\tCarry\nmine\t150", DEMO_TEXT]);
     expect(openDraft(after).text).toBe(DEMO_TEXT);
+  });
+
+  test("leaves sessions that it cannot read as they are, and says so", async () => {
+    memory.texts.set("bench-sessions", '{"version":2,"drafts":[]}');
+    await commands().compareSelection();
+    expect(said.at(-1)).toMatch(/cannot be read/);
+    expect(memory.texts.get("bench-sessions")).toBe('{"version":2,"drafts":[]}');
+    expect(memory.written).toEqual([]);
   });
 
   test("reads a shop's own headings as they were once explained", async () => {
@@ -62,7 +71,7 @@ describe("comparing the selection", { timeout: 60_000 }, () => {
     // Not understood yet: it stands in the pane, where the columns can be explained, and nothing is written.
     expect(said.at(-1)).toMatch(/headings/);
     expect(memory.written).toEqual([]);
-    expect(openDraft((await recallKept(memory))!).text).toBe(selected);
+    expect(openDraft(answer(await recallKept(memory))!).text).toBe(selected);
     await rememberMapping(memory, headerSignature(selected), { columns: { 1: "build", 2: "carry" } });
     selected = `${selected}\nschwer\t149`;
     await commands().compareSelection();
@@ -95,6 +104,34 @@ describe("filling a bench sheet", { timeout: 60_000 }, () => {
     await commands().fillBenchSheet();
     expect(said.at(-1)).toMatch(/^There are no shots yet/);
     expect(memory.written).toEqual([]);
+  });
+});
+
+describe("a button that is at work", { timeout: 60_000 }, () => {
+  test("says how far the sheets are, and does nothing a second time while it writes", async () => {
+    let finish = () => {};
+    const waiting = new Promise<void>((resolve) => {
+      finish = resolve;
+    });
+    const { write } = memory;
+    memory.write = async (plan, run) => {
+      for (const share of [0.1, 0.3, 0.35, 0.6, 1]) run?.progress?.(share);
+      await waiting;
+      return write(plan, run);
+    };
+    const { compareSelection, fillBenchSheet } = commands();
+    const first = compareSelection();
+    await vi.waitFor(() => expect(said.at(-1)).toMatch(/50 %$/));
+    expect(said.filter((sentence) => / %$/.test(sentence))).toEqual([
+      "Writing the sheets… 25 %",
+      "Writing the sheets… 50 %",
+    ]);
+    await fillBenchSheet();
+    expect(said.at(-1)).toBe("Still at work on what was asked before.");
+    finish();
+    await first;
+    expect(writtenNames()).toHaveLength(1);
+    expect(said.at(-1)).toMatch(/^Added Comparison/);
   });
 });
 

@@ -71,6 +71,32 @@ describe("every picture", () => {
   }
 });
 
+describe("a long name of a build", () => {
+  const name = "120 g low-launch with the heavy counterweight, soft-stepped, 37.25 in";
+  // A letter of 11 pixels is about 6 wide in the sans-serifs of the pictures, bold ones a little more.
+  const endOf = (text: Mark) => {
+    const words = text.inside
+      .map((part) => (typeof part === "string" ? part : part.inside.join("")))
+      .join("");
+    return Number(text.attributes.x) + words.length * 6;
+  };
+
+  test("stays clear of the chance beside it", () => {
+    const drawing = chancePicture(frame, [{ name, place: 0, chance: 0.5, words: "99 or more in 100" }], "");
+    const texts = all(drawing, "text");
+    const words = texts.find((text) => text.attributes["text-anchor"] === "end")!;
+    for (const line of texts.filter((text) => text !== words && text.attributes.y === words.attributes.y))
+      expect(endOf(line)).toBeLessThanOrEqual(frame.width - 17 * 6);
+    expect(texts.length).toBeGreaterThan(2);
+  });
+
+  test("stays within the frame with the average behind it", () => {
+    const drawing = intervalPicture(frame, [interval(name, 0, 161.6)], axis, "");
+    for (const text of all(drawing, "text").filter((one) => one.attributes["paint-order"]))
+      expect(endOf(text)).toBeLessThanOrEqual(frame.width);
+  });
+});
+
 describe("the groups from above", () => {
   const markers = all(groupPicture(frame, groups, "yd", ""), "path");
 

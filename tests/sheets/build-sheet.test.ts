@@ -45,7 +45,7 @@ describe("the Build sheet", () => {
     const plan = answer(benchWorkbook(demoSession(), " 105 G MID-launch ", null, NOTHING_TAKEN, MADE));
     const texts = cellsOf(plan.sheets[0]!).filter((cell) => typeof cell === "string");
     expect(texts).toContain(
-      `Build ${CHOSEN} · mid profile · Rowan Tilsley (invented) · 2026-11-25 · Harrow Lane workshop, bay 2 (invented) · planned ${MADE}`,
+      `Build ${CHOSEN} · mid profile · Rowan Tilsley (invented) · 2026-11-25 · Harrow Lane, bay 2 (invented) · planned ${MADE}`,
     );
   });
 

@@ -188,7 +188,7 @@ describe("the Comparison sheet", () => {
 
   it("opens with title, player, date and place, then plain sentences", () => {
     expect(cellAt(comparison, 0, 0)).toBe("7-iron fitting (invented demo)");
-    for (const part of ["Rowan Tilsley (invented)", "2026-11-25", "Harrow Lane workshop, bay 2 (invented)"])
+    for (const part of ["Rowan Tilsley (invented)", "2026-11-25", "Harrow Lane, bay 2 (invented)"])
       expect(cellAt(comparison, 1, 0)).toContain(part);
     expect(cellAt(comparison, 3, 0)).toMatch(/^[A-Z0-9].*\.$/);
   });

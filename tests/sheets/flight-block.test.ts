@@ -24,8 +24,9 @@ describe("the side view on the Comparison sheet", () => {
   test("draws each build from the ball to its mean carry, through its mean height", () => {
     const { comparison, workings } = sheetsOf(demoSession());
     const chart = comparison.charts.find(({ name }) => name === NAME)!;
-    expect(chart.series.map(({ name }) => name)).toEqual(demoSession().builds.map(({ name }) => name));
-    const [, second] = chart.series;
+    const listed = chart.series.filter(({ unlisted }) => !unlisted);
+    expect(listed.map(({ name }) => name)).toEqual(demoSession().builds.map(({ name }) => name));
+    const second = chart.series.filter(({ unlisted }) => unlisted)[1];
     const [ahead, up] = [figures(workings, second!.x.area), figures(workings, second!.y.area)];
     // Means of the demo table's 105 g shots: 162.7 yd, 88.5 ft.
     expect([ahead[0], ahead.at(-1)]).toEqual([0, expect.closeTo(162.7, 9)]);
@@ -35,10 +36,22 @@ describe("the side view on the Comparison sheet", () => {
     expect(chart.y.most).toBeGreaterThan(90);
   });
 
+  test("marks each build's top and landing with a marker of its own, which the legend shows", () => {
+    const { comparison, workings } = sheetsOf(demoSession());
+    const chart = comparison.charts.find(({ name }) => name === NAME)!;
+    const listed = chart.series.filter(({ unlisted }) => !unlisted);
+    expect(new Set(listed.map(({ marker }) => marker)).size).toBe(4);
+    const [ahead, up] = [figures(workings, listed[1]!.x.area), figures(workings, listed[1]!.y.area)];
+    // Means of the demo table's 105 g shots: 162.7 yd, 88.5 ft.
+    expect([ahead[1], up[1]]).toEqual([expect.closeTo(162.7, 9), 0]);
+    expect(up[0]).toBeCloseTo(88.5, 0);
+    expect(chart.alt).toContain("105 g mid-launch flies 89 ft high and 162.7 yd far.");
+  });
+
   test("is in metres where the session is", () => {
     const { comparison, workings } = sheetsOf({ ...demoSession(), units: "metric" });
     const chart = comparison.charts.find(({ name }) => name === NAME)!;
-    expect(figures(workings, chart.series[1]!.x.area).at(-1)).toBeCloseTo(162.7 * 0.9144, 9);
+    expect(figures(workings, chart.series[3]!.x.area).at(-1)).toBeCloseTo(162.7 * 0.9144, 9);
     expect(chart.x.title).toBe("Carry (m)");
   });
 

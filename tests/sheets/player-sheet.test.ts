@@ -11,6 +11,13 @@ import { demoSession } from "./demo-session.ts";
 const bookOf = (session: Session) => comparisonWorkbook(session, NOTHING_TAKEN, "2026-11-25 10:00").sheets;
 const pageOf = (session: Session) => bookOf(session).find(({ name }) => name === "Player")!;
 
+test("the player's page says that a player is left-handed, and nothing of it of others", () => {
+  const left = pageOf(PLAYER_SESSIONS.leaning);
+  const { row, column } = findText(left, "Plays");
+  expect(cellAt(left, row, column + 1)).toBe("Left-handed");
+  expect(() => findText(pageOf(demoSession()), "Plays")).toThrow();
+});
+
 const SESSIONS: [string, Session][] = [
   ["the demo session", demoSession()],
   ...Object.entries(PLAYER_SESSIONS),

@@ -1,16 +1,14 @@
 import type { Outcome } from "../../outcome/problem.ts";
-import { isProblem } from "../../outcome/problem.ts";
 import { runExcel } from "./run-excel.ts";
 
-/** Text kept in the workbook's settings under a key, or null. */
-export async function recallText(key: string): Promise<string | null> {
-  const text = await runExcel<string | null>(async (context) => {
+/** Text kept in the workbook's settings under a key, or null where there is none. */
+export function recallText(key: string): Promise<Outcome<string | null>> {
+  return runExcel<string | null>(async (context) => {
     const setting = context.workbook.settings.getItemOrNullObject(key);
     setting.load("value");
     await context.sync();
     return setting.isNullObject ? null : String(setting.value);
   });
-  return isProblem(text) ? null : text;
 }
 
 /** Keeps a text in the workbook's settings, where it travels with the file; null forgets it. */

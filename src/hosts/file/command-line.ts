@@ -7,7 +7,7 @@ import { readAir } from "./read-air.ts";
 
 /** The one line of help. */
 export const USAGE =
-  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--comma] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
+  "npm run compare -- [FILE|-] [--out X.xlsx] [--json] [--baseline NAME] [--goal carry|tight|window|overall] [--units us|metric|metric-kmh] [--comma] [--left-handed] [--air altitude=M,temperature=C,pressure=HPA,humidity=PERCENT] [--fill] [--choose NAME [--set SETFILE]]";
 
 /** What was asked for on the command line, with what is taken where nothing was said. */
 export interface CommandLine {
@@ -20,6 +20,7 @@ export interface CommandLine {
   readonly units: UnitSet;
   /** Sentences of the workbook with a decimal comma. */
   readonly comma: boolean;
+  readonly leftHanded: boolean;
   /** The air it was hit in; null where it was not stated. */
   readonly air: AirFacts | null;
   /** Compute carry, height and landing angle where the table lacks them. */
@@ -72,6 +73,7 @@ export function readCommandLine(words: readonly string[]): Outcome<CommandLine> 
     goal: (goal as Goal | undefined) ?? null,
     units: units as UnitSet,
     comma: values.comma ?? false,
+    leftHanded: values["left-handed"] ?? false,
     air,
     fill: values.fill ?? false,
     choose: values.choose ?? null,
@@ -91,6 +93,7 @@ function parse(words: readonly string[]) {
       goal: { type: "string" },
       units: { type: "string" },
       comma: { type: "boolean" },
+      "left-handed": { type: "boolean" },
       air: { type: "string" },
       fill: { type: "boolean" },
       choose: { type: "string" },

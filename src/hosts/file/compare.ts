@@ -9,6 +9,7 @@ import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
 import { benchWords } from "../../sheets/bench-words.ts";
 import { sessionWorkbook } from "../../sheets/session-workbook.ts";
 import { readShots } from "../../shots/read-shots.ts";
+import { textOfBytes } from "../../shots/text-of-bytes.ts";
 import { type CommandLine, readCommandLine, USAGE } from "./command-line.ts";
 import { printComparison } from "./print-comparison.ts";
 import { readXlsxText } from "./read-xlsx.ts";
@@ -48,12 +49,14 @@ function refuse(message: string): number {
 async function readSession(line: CommandLine): Promise<Outcome<Session>> {
   const text = await readText(line.file);
   if (isProblem(text)) return text;
-  const table = readShots(text);
+  const { leftHanded } = line;
+  const table = readShots(text, { leftHanded });
   if (isProblem(table)) return table;
   const facts: SessionFacts = line.file === null ? DEMO_FACTS : {};
   const session = sessionOf(table, {
     ...facts,
     units: line.units,
+    leftHanded,
     ...(line.comma ? { decimalMark: "," } : {}),
     ...(line.goal ? { goal: line.goal } : {}),
     ...(line.baseline === null ? {} : { baseline: line.baseline }),
@@ -73,9 +76,7 @@ async function readText(file: string | null): Promise<Outcome<string>> {
   try {
     const bytes = await readFile(file);
     if (bytes[0] === 0x50 && bytes[1] === 0x4b) return await readXlsxText(new Uint8Array(bytes));
-    if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
-    const utf8 = new TextDecoder("utf-8").decode(bytes);
-    return utf8.includes("\ufffd") ? new TextDecoder("windows-1252").decode(bytes) : utf8;
+    return textOfBytes(bytes);
   } catch (refused) {
     return invalid(`${file} cannot be read: ${(refused as Error).message}.`);
   }

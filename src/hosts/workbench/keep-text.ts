@@ -10,7 +10,7 @@ export type TextStore = Pick<Storage, "getItem" | "setItem" | "removeItem"> | nu
 export function textKeeper(store: TextStore) {
   const fallback = new Map<string, string>();
   return {
-    async recall(key: string): Promise<string | null> {
+    async recall(key: string): Promise<Outcome<string | null>> {
       return fallback.get(key) ?? attempt(() => store?.getItem(PREFIX + key) ?? null, null);
     },
     async keep(key: string, text: string | null): Promise<Outcome<true>> {

@@ -31,7 +31,8 @@ async function openPage(): Promise<void> {
   keepChartsCurrent(grid, workbook, memory);
   const introduction = document.querySelector<HTMLDetailsElement>("#about")!;
   const host = foldAfterWriting(workbenchHost(grid, workbook, memory, browserStore()), introduction);
-  saveButton(document.querySelector<HTMLButtonElement>("#save")!, () => planOfGrid(workbook, memory));
+  const [save, saving] = ["#save", "#saving"].map((one) => document.querySelector<HTMLElement>(one)!);
+  saveButton(save as HTMLButtonElement, saving!, () => planOfGrid(workbook, memory));
   await about(introduction, workbook, host);
   mountPane(document.querySelector<HTMLElement>("#pane")!, host, { demo: true });
   // For the tests, and for the curious who open the browser's console.

@@ -175,11 +175,14 @@ describe("readCommandLine(words)", () => {
 describe("the command", { timeout: 90_000 }, () => {
   it("compares the demo where no file is named, and writes the workbook as well", async () => {
     const out = join(folder, "demo.xlsx");
-    const { said, complained, code } = await compare(["--out", out]);
+    const { said, complained, code } = await compare(["--out", out, "--left-handed"]);
     expect([code, complained]).toEqual([0, ""]);
     expect(said).toContain("7-iron fitting (invented demo)");
     const { sheets } = await contentsOfXlsx(readFileSync(out));
     expect(sheets.map(({ name }) => name)).toEqual(["Comparison", "Player", "Shots", "Workings"]);
+    const player = Object.values(sheets[1]!.cells).map(({ value }) => value);
+    expect(player).toContain("Left-handed");
+    expect(player.join("\n")).toContain("For you as a left-handed player, right is the side you stand on");
   });
 
   it("reads standard input by the name -, and takes baseline and goal", async () => {
