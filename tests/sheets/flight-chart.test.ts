@@ -39,17 +39,34 @@ describe("putFlightChart(...)", () => {
     expect([styleAt(workings, 1, 32), styleAt(workings, 4, 32)]).toEqual(["headingCentre", "plain"]);
   });
 
-  it("draws a line in each build's colour, every other one of the builds dashed", () => {
-    const places = (column: number) => ({ sheet: "Workings", area: area(2, column, 3) });
+  it("draws a way in each build's colour, every other one of the builds dashed, with its marker on top and landing", () => {
+    const places = (row: number, column: number, rows: number) => ({
+      sheet: "Workings",
+      area: area(row, column, rows),
+    });
+    expect([6, 7, 8].map((row) => rowAt(workings, row, 29, 4))).toEqual([
+      [81.5, 80, 70, 60],
+      [163, 0, 140, 0],
+      [null, null, null, null],
+    ]);
     expect(chart.series).toEqual(
-      [1, 2].map((b) => ({
-        name: ["A", "B", "C"][b],
-        x: places(27 + 2 * b),
-        y: places(28 + 2 * b),
-        color: BUILD_COLORS[b],
-        ...{ marker: "none", markerSize: 0, line: b === 1 ? "dash" : "solid", unlisted: false },
-      })),
+      [1, 2].flatMap((b) => {
+        const [name, color] = [["A", "B", "C"][b], BUILD_COLORS[b]];
+        const [x, y] = [27 + 2 * b, 28 + 2 * b];
+        const [line, marker] = b === 1 ? ["dash", "square"] : ["solid", "diamond"];
+        return [
+          {
+            ...{ name: `${name}: way`, x: places(2, x, 3), y: places(2, y, 3), color },
+            ...{ marker: "none", markerSize: 0, line, unlisted: true },
+          },
+          {
+            ...{ name, x: places(6, x, 2), y: places(6, y, 2), color },
+            ...{ marker, markerSize: 8, line: "none", unlisted: false },
+          },
+        ];
+      }),
     );
+    expect(chart.alt).toMatch(/B .*80 ft high.*163\.0 yd far.* C .*60 ft high.*140\.0 yd far/);
     expect(chart).toMatchObject({
       name: "Mean flights from the side",
       alt: expect.stringContaining("2 builds"),

@@ -74,7 +74,7 @@ describe("SheetDraft", () => {
   it("keeps all else as it was asked for", () => {
     const table = { name: "T", area: area(0, 0, 2, 2) };
     const condition = { area: area(0, 0), formula: "TRUE", style: "good" } as const;
-    const validation = { ...{ area: area(0, 0), kind: "number", least: 0, most: 1, message: "no" } } as const;
+    const validation = { area: area(0, 0), kind: "number", least: 0, most: 1, message: "no" } as const;
     const print = { landscape: true, pagesWide: 1, pagesTall: 0 };
     const plan = drawn((draft) => {
       draft.merge(area(1, 1, 1, 2));
