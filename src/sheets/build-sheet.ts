@@ -79,7 +79,7 @@ function remarksOf({
   const { target } = plan.clubs[0]!;
   const notes = [
     ...taken,
-    request.target.kind !== "swingweight" && target.kind === "inertia"
+    target.kind === "inertia"
       ? `Built to one moment of inertia, ${target.inertia.toFixed(0)} kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.`
       : "",
     conform ? LENGTHS_CONFORM : "",

@@ -96,6 +96,9 @@ describe("benchWords(job)", () => {
     expect(words({ units: "metric", decimalMark: "," })).toBe("Cut 1,27 cm of A 6,0");
     const job = { ...smallJob(TWO_IRONS, { decimalMark: "," }), player: "6.0", units: undefined };
     expect(benchWords(job)("Cut 0.5 in of A 6.0")).toBe("Cut 0,5 in of A 6.0");
+    expect(benchWords({ ...job, player: "", build: { name: "A 6.0" } })("Cut 0.5 in of A 6.0")).toBe(
+      "Cut 0,5 in of A 6.0",
+    );
     expect(benchWords({ ...job, decimalMark: undefined })("Cut 0.5 in")).toBe("Cut 0.5 in");
   });
 });

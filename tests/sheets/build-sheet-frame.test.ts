@@ -86,6 +86,9 @@ describe("the Build sheet's remarks", () => {
     expect(told("swingweight; D2")).toEqual([]);
     expect(told("inertia; 2650")[0]).toContain("2650 kg cm2");
     expect(told("inertia of; 7; D2")).toHaveLength(1);
+    const own =
+      "target; inertia; 2650\nshafts; 105\ngrip; 50\nclub; length; swingweight\n7; 37; D2\n8; 36.5;\n";
+    expect(remarks(own).filter((line) => line.startsWith("Built to one moment"))).toEqual([]);
   });
 });
 

@@ -20,6 +20,7 @@ describe("putCheck(draft, job, layout)", () => {
     expect([[6], [7], [8], [9], [10]].map(([row]) => cellAt(sheet, row!, 0))).toEqual([
       ...["Check", null, "7", "8", null],
     ]);
+    for (const { cells } of sheet.blocks) expect(new Set(cells.map((line) => line.length)).size).toBe(1);
     expect(firsts.map((column) => cellAt(sheet, 6, column))).toEqual([
       ...["Raw shaft, g", "Length, in", "Swingweight, points", "Total weight, g", "Loft, °", "Lie, °"],
     ]);

@@ -4,7 +4,7 @@ import { putComparisonTable } from "../../src/sheets/comparison-table.ts";
 import { cellAt } from "./cell-at.ts";
 import { formatsAlong, heightAt, mergedAt, stylesAlong } from "./looks-at.ts";
 import { formulaAt, rowAt, shownAt } from "./row-at.ts";
-import { smallParts } from "./small-session.ts";
+import { smallParts, smallSession, withFigures } from "./small-session.ts";
 
 describe("putComparisonTable(draft, session, comparison, shots, workings, from)", () => {
   const { draft, session, comparison, shots, layout } = smallParts();
@@ -97,6 +97,27 @@ describe("putComparisonTable(draft, session, comparison, shots, workings, from)"
       ...build,
       ...build,
       undefined,
+    ]);
+  });
+
+  it("leaves empty what was never measured of a build", () => {
+    const lacking = smallParts(
+      withFigures(smallSession(), "launch", [18, Number.NaN, 20, Number.NaN, 22, Number.NaN, 30, 15]),
+    );
+    putComparisonTable(lacking.draft, lacking.session, lacking.comparison, lacking.shots, lacking.layout, 5);
+    const bare = lacking.draft.plan();
+    expect([6, 7, 8, 9].map((column) => shownAt(bare, 9, column))).toEqual(["", "", "", ""]);
+    expect(shownAt(bare, 9, 2)).toBeCloseTo(20, 9);
+  });
+
+  it("has one line over metrics of the same group", () => {
+    const more = smallParts(
+      withFigures(smallSession(), "spin", [6000, 6100, 6200, 6300, 6400, 6500, 6600, 6700]),
+    );
+    putComparisonTable(more.draft, more.session, more.comparison, more.shots, more.layout, 5);
+    const plan = more.draft.plan();
+    expect([8, 9, 10, 11].map((row) => cellAt(plan, row, 0))).toEqual([
+      ...["Launch: how the ball left", "Launch angle", "Spin rate", "Flight"],
     ]);
   });
 

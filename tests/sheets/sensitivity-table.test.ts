@@ -55,6 +55,12 @@ describe("putSensitivities(draft, job, row, column)", () => {
     expect(club("inertia of; 7; D2", "shafts; 105; 2; 9")).toBe("7");
     const job = smallJob(TWO_IRONS.replace("\n7;", "\nPW;").replace("shafts; 105", "shafts; 105; 2; pw"));
     expect(cellAt(table(job).sheet, 10, 19)).toContain("on club PW");
+    const [first, ...rest] = job.plan.clubs;
+    const shafts = { kind: "steps", weight: 105, reference: " pW" } as const;
+    const spaced = { plan: { ...job.plan, clubs: [{ ...first!, club: "Pw " }, ...rest] } };
+    expect(cellAt(table({ ...job, ...spaced, request: { ...job.request, shafts } }).sheet, 10, 19)).toContain(
+      "on club Pw",
+    );
   });
 
   it("is left out where the model can say nothing", () => {

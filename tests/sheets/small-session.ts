@@ -3,6 +3,7 @@ import { type Session, type SessionFacts, sessionOf } from "../../src/fitting/se
 import { SheetDraft } from "../../src/sheets/sheet-draft.ts";
 import { shotsLayout } from "../../src/sheets/shots-layout.ts";
 import { workingsLayout } from "../../src/sheets/workings-sheet.ts";
+import type { MetricKey } from "../../src/shots/metrics.ts";
 import { readShots } from "../../src/shots/read-shots.ts";
 import { answer } from "../club/answer.ts";
 
@@ -25,6 +26,12 @@ const TEXT = [
 
 export function smallSession(facts: SessionFacts = {}): Session {
   return sessionOf(answer(readShots(TEXT)), { title: "Small", baseline: "A", ...facts });
+}
+
+/** The session with these figures of a metric, shot by shot. */
+export function withFigures(session: Session, key: MetricKey, figures: readonly number[]): Session {
+  const values = new Map([...session.table.values, [key, Float64Array.from(figures)] as const]);
+  return { ...session, table: { ...session.table, values } };
 }
 
 /** What the parts of a Comparison sheet are drawn from, and sheets to draw them on. */

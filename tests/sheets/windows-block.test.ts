@@ -31,7 +31,10 @@ describe("putWindows(draft, session, shots, workings, from)", () => {
       ...[null, null, "From", "To", "Inside", null],
       ...[null, null, "Inside", null, null, null, "Inside", null],
     ]);
-    expect(stylesAlong(sheet, 10, 15)).toEqual([...Array(14).fill("headingCentre"), undefined]);
+    expect(stylesAlong(sheet, 10, 15)).toEqual([
+      ...["headingLeft", "headingLeft", ...Array(12).fill("headingCentre")],
+      undefined,
+    ]);
     expect(stylesAlong(sheet, 11, 15)).toEqual([...Array(14).fill("faint"), undefined]);
   });
 

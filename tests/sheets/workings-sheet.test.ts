@@ -4,8 +4,8 @@ import type { CellValue } from "../../src/sheets/plan.ts";
 import { workingsSheet } from "../../src/sheets/workings-sheet.ts";
 import { cellAt } from "./cell-at.ts";
 import { stylesAlong, widthAt } from "./looks-at.ts";
-import { rowAt } from "./row-at.ts";
-import { smallParts } from "./small-session.ts";
+import { rowAt, shownAt } from "./row-at.ts";
+import { smallParts, smallSession, withFigures } from "./small-session.ts";
 
 const { session, comparison, shots, layout } = smallParts();
 const sheet = workingsSheet(session, comparison, shots, layout).plan();
@@ -71,6 +71,24 @@ describe("workingsSheet(session, comparison, shots, layout)", () => {
   it("leaves out what was not measured, and shows no limits for a build hit once", () => {
     expect(values(5).slice(0, 5)).toEqual(["B", "Launch angle", 2, close(15), close(Math.SQRT2)]);
     expect(values(9)).toEqual(["C", "Carry", 1, 140, "", "", "", "", "", close(-12), "", "", "", ""]);
+  });
+
+  it("shows nothing but a count of 0 for a build of which a figure was never measured", () => {
+    const lacking = withFigures(smallSession(), "launch", [
+      18,
+      Number.NaN,
+      20,
+      Number.NaN,
+      22,
+      Number.NaN,
+      30,
+      15,
+    ]);
+    const parts = smallParts(lacking);
+    const bare = workingsSheet(lacking, parts.comparison, parts.shots, parts.layout).plan();
+    expect(Array.from({ length: 14 }, (_, column) => shownAt(bare, 5, column))).toEqual([
+      ...["B", "Launch angle", 0, "", "", "", "", "", "", "", "", "", "", ""],
+    ]);
   });
 
   it("has a heading over each column, stays in view beside it, and is out of sight", () => {
