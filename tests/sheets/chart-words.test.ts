@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { sessionOf } from "../../src/fitting/session.ts";
-import { groupWords, limitsWords } from "../../src/sheets/chart-words.ts";
+import { groupWords, limitsWords, shown } from "../../src/sheets/chart-words.ts";
 import { comparisonWorkbook } from "../../src/sheets/comparison-workbook.ts";
 import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
 import { readShots } from "../../src/shots/read-shots.ts";
 import { answer } from "../club/answer.ts";
 import { sessionOfShots } from "../fitting/session-of-shots.ts";
-import { smallParts } from "./small-session.ts";
+import { smallParts, smallSession, withFigures } from "./small-session.ts";
 
 // By hand: A carries 150, 152, 154, mean 152, s = 2; limits 152 -+ t(2, 0.975) 2 / sqrt 3 with t = 4.303 (any t
 // table), so 147.0 and 157.0. Offline of A: (1 + 2 + 6) / 3 = 3. B lies on line.
@@ -56,6 +56,13 @@ test("a build of one shot is told so, and one of which a figure is missing is pa
   expect(limitsWords(session, comparison, "carry")).toMatch(
     /A: 150\.0 yd, one shot only\. B: 161\.0 yd, between \d+\.\d yd and \d+\.\d yd\. C: /,
   );
+});
+
+test("a build without carries is passed over, and a figure without a unit has none", () => {
+  const never = [150, Number.NaN, 152, Number.NaN, 154, Number.NaN, 100, 140];
+  const { session, comparison } = smallParts(withFigures(smallSession(), "carry", never));
+  expect(groupWords(session, comparison)).not.toContain("B:");
+  expect([shown(session, "smash", 1.3), shown(session, "carry", 150)]).toEqual(["1.30", "150.0 yd"]);
 });
 
 test("nothing is told where no build has the figure", () => {

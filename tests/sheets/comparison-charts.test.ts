@@ -9,7 +9,7 @@ import { without } from "../fitting/simulated-flights.ts";
 import { cellAt } from "./cell-at.ts";
 import { styleAt } from "./looks-at.ts";
 import { formulaAt, rowAt, shownAt } from "./row-at.ts";
-import { smallParts, smallSession } from "./small-session.ts";
+import { smallParts, smallSession, withFigures } from "./small-session.ts";
 
 const WHERE = area(20, 4, 15, 6);
 
@@ -100,9 +100,16 @@ describe("putGroupChart(...)", () => {
   });
 
   it("draws a shot of which one figure is missing on the mean of both", () => {
-    const { workings: drawnOn } = group(sessionOfShots({ A: [[150, 2], [152, 4], 160] }));
+    const { workings: drawnOn, chart: whole } = group(sessionOfShots({ A: [[150, 2], [152, 4], 160] }));
+    expect([whole.x.least, whole.x.most].every(Number.isFinite)).toBe(true);
     // By hand: the mean offline is 3, the mean carry 154.
     expect([shownAt(drawnOn, 4, 16), shownAt(drawnOn, 4, 17)]).toEqual([3, 154]);
+  });
+
+  it("draws a build of which a figure was never measured at 0", () => {
+    const never = [-3, Number.NaN, 0, Number.NaN, 3, Number.NaN, 40, 1];
+    const { workings: drawnOn } = group(withFigures(smallSession(), "offline", never));
+    expect([shownAt(drawnOn, 3, 18), shownAt(drawnOn, 3, 19)]).toEqual([0, expect.closeTo(163, 9)]);
   });
 
   it("draws no more than 2000 shots", () => {

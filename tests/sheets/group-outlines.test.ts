@@ -10,7 +10,7 @@ import { sessionOfShots } from "../fitting/session-of-shots.ts";
 import { demoSession } from "./demo-session.ts";
 import { styleAt } from "./looks-at.ts";
 import { formulaAt, rowAt, shownAt } from "./row-at.ts";
-import { smallParts } from "./small-session.ts";
+import { smallParts, smallSession, withFigures } from "./small-session.ts";
 
 // A standard chi-square table: 5.9915 for two degrees of freedom and 95 %.
 const CHI_SQUARE = 5.9915;
@@ -138,11 +138,45 @@ describe("putGroupOutlines(workings, session, comparison, shots, layout)", () =>
     expect(found.carry).toContain(140);
   });
 
+  it("stands all points on the mean of a build of two shots, and on 0 where a figure was never measured", () => {
+    const pairs = ({ sheet: drawn }: ReturnType<typeof outlines>, column: number) =>
+      [2, 6, 13].map((row) => [shownAt(drawn, row, column), shownAt(drawn, row, column + 1)]);
+    const two = outlines(
+      sessionOfShots({
+        A: [
+          [150, -2],
+          [154, 4],
+        ],
+      }),
+    );
+    expect(pairs(two, 16 + 6 + 24)).toEqual(Array(3).fill([1, 152]));
+    const never = [-3, Number.NaN, 0, Number.NaN, 3, Number.NaN, 40, 1];
+    expect(pairs(outlines(withFigures(smallSession(), "offline", never)), 61)).toEqual(
+      Array(3).fill([0, expect.closeTo(163, 9)]),
+    );
+    expect(pairs(outlines(withFigures(smallSession(), "carry", never)), 61)).toEqual(
+      Array(3).fill([expect.closeTo(5, 9), 0]),
+    );
+  });
+
   it("takes each figure's spread from all its shots, and never goes beyond plus or minus 1", () => {
     const r = (shots: readonly (number | readonly [number, number])[]) =>
       shownAt(outlines(sessionOfShots({ A: shots })).sheet, 2, 16 + 6 + 24 + 2);
     // By hand: carries 150, 152, 154, 160 have a spread of root 56 / 3 about 154; products -3 x -4 + 3 x 0 over 2.
     expect(r([[150, -3], [152, 0], [154, 3], 160])).toBeCloseTo(6 / 3 / Math.sqrt(56 / 3), 9);
+    // By hand: offlines -2, 1, 4, 7 and carries 150, 152, 154, 160, of which three make a pair: 21 / 2 over both spreads.
+    const mixed = sessionOfShots({
+      A: [
+        [150, 1],
+        [151, 1],
+        [152, 1],
+        [153, 1],
+        [154, 1],
+      ],
+    });
+    const carried = withFigures(mixed, "carry", [150, 152, 154, 160, Number.NaN]);
+    const both = withFigures(carried, "offline", [-2, 1, 4, Number.NaN, 7]);
+    expect(shownAt(outlines(both).sheet, 2, 48)).toBeCloseTo(10.5 / Math.sqrt(15) / Math.sqrt(56 / 3), 9);
     // By hand: with six more carries of 152 their spread is 1, so that 12 / 2 / 3 / 1 is 2.
     const middle = [152, 152, 152, 152, 152, 152];
     expect(r([[150, -3], [152, 0], [154, 3], ...middle])).toBe(1);

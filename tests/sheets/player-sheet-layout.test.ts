@@ -75,7 +75,10 @@ describe("playerSheet(parts)", () => {
         19,
       ]);
     }
-    expect(rowAt(page({}, CHARTS, { leftHanded: true }), 4, 0, 2)).toEqual(["Plays", "Left-handed"]);
+    expect(rowAt(page({}, CHARTS, { place: "Bay 2" }), 2, 4, 2)).toEqual(["Shop", "Bay 2"]);
+    const left = page({}, CHARTS, { leftHanded: true });
+    expect(rowAt(left, 4, 0, 2)).toEqual(["Plays", "Left-handed"]);
+    expect([cellAt(left, 5, 0), cellAt(left, 6, 0)]).toEqual([null, cellAt(sheet, 5, 0)]);
   });
 
   it("says what was tried, what we suggest and why, and how sure that is", () => {
