@@ -10,10 +10,14 @@ export function buildGroup(session: Session, build: string): GroupSummary | null
   return isProblem(group) ? null : group;
 }
 
+/** Of fewer shots the middle is not known well enough to speak of a tendency (common sense, no source). */
+const FEWEST = 5;
+
 /** Where a build's shots tend to miss, in words; the error of the middle decides whether there is a tendency. */
 export function missPattern(group: GroupSummary): string {
   const { n, offlineMean, offlineSd, carrySd } = group;
   if (offlineSd === null || carrySd === null) return "one shot shows no pattern";
+  if (n < FEWEST) return `${n} shots are too few to show where they tend to go`;
   const bias = Math.abs(offlineMean) > (2 * offlineSd) / Math.sqrt(n);
   const side = offlineMean > 0 ? "right" : "left";
   const where = bias ? `mostly ${side} of the target` : "centred on the target line";

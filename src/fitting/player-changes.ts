@@ -31,6 +31,9 @@ const SHOWN: readonly MetricKey[] = [
   "offline",
 ];
 
+/** With fewer shots hardly any change could be told from chance (common sense, no source). */
+const FEWEST = 5;
+
 /** A change this unlikely to be chance, all figures on the page taken together, is called real. */
 const LEVEL = 0.05;
 
@@ -43,14 +46,15 @@ export function playerChanges(session: Session, from: string, to: string): Playe
     const [before, after] = [from, to].map((name) => buildValues(session.table, name, key));
     if (before!.length === 0 || after!.length === 0) return [];
     const test = welch(after!, before!);
-    return [{ key, from: mean(before!), to: mean(after!), p: isProblem(test) ? null : test.p }];
+    const fewest = Math.min(before!.length, after!.length);
+    return [{ key, from: mean(before!), to: mean(after!), fewest, p: isProblem(test) ? null : test.p }];
   });
   const tested = found.filter(({ p }) => p !== null);
   const adjusted = holm(tested.map(({ p }) => p!));
   return found.map((one) => {
     const { label, meaning } = metricOf(one.key);
     const p = isProblem(adjusted) ? undefined : adjusted[tested.indexOf(one)];
-    const words = changed(session, one.key, one.to - one.from, howReal(p));
+    const words = changed(session, one.key, one.to - one.from, howReal(p, one.fewest));
     return { metric: one.key, label, meaning, from: one.from, to: one.to, words };
   });
 }
@@ -63,7 +67,8 @@ function changed({ units }: Session, key: MetricKey, change: number, real: strin
   return `${by} ${change > 0 ? up : down}: ${real}`;
 }
 
-function howReal(p: number | undefined): string {
+function howReal(p: number | undefined, shots: number): string {
+  if (p !== undefined && p < LEVEL) return "most likely a real change";
   if (p === undefined) return "too few shots to say";
-  return p < LEVEL ? "most likely a real change" : "may be chance";
+  return shots < FEWEST ? "too few shots to be sure of this alone" : "may be chance";
 }

@@ -3,11 +3,14 @@ import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { buildGroup, missPattern } from "./build-group.ts";
 import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
+import { goalMeasured } from "./goal-measured.ts";
+import { groupWords } from "./group-words.ts";
+import { listWords } from "./list-words.ts";
 import { driftForPlayer } from "./order-drift.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import { type PlayerChange, playerChanges } from "./player-changes.ts";
 import type { Goal, Session } from "./session.ts";
-import { listWords, outOfHundred, verdictWords } from "./verdict-words.ts";
+import { outOfHundred, verdictWords } from "./verdict-words.ts";
 import { windowReason } from "./window-reason.ts";
 
 /** What a player takes home, in words that need no fitter beside them. */
@@ -24,19 +27,14 @@ export interface PlayerWords {
   readonly meanings: readonly string[];
 }
 
-const WANTED: Readonly<Record<Goal, string>> = {
+const WANTED: Readonly<Record<Exclude<Goal, "overall">, string>> = {
   carry: "the longest carry, that is how far the ball flies before it lands",
   tight: "the tightest group, that is shots that land close together",
   window: "a flight that starts, climbs, spins and comes down as suits the club",
-  overall: "distance, line and flight together",
 };
 
-const BRIEFLY: Readonly<Record<Goal, string>> = {
-  carry: "a long carry",
-  tight: "a tight group",
-  window: "flight",
-  overall: "distance, line and flight together",
-};
+/** Chances that lie nearer to each other than this say the same (common sense, no source). */
+const LEVEL = 0.1;
 
 /** Says a session to the player: what was tried, what we suggest and why, how sure that is, and what changed. */
 export function playerWords(session: Session, decision: Outcome<Decision>): PlayerWords {
@@ -66,7 +64,8 @@ function heldAgainst({ baseline }: Session, { verdict, best, runnerUp }: Decisio
   return verdict === "too close to call" || baseline === best.build ? runnerUp.build : baseline;
 }
 
-function triedWords({ table, builds, baseline, goal }: Session): string[] {
+function triedWords(session: Session): string[] {
+  const { table, builds, baseline, goal } = session;
   const counted = (name: string) => table.build.filter((build, i) => build === name && table.keep[i]).length;
   const all = builds.reduce((sum, { name }) => sum + counted(name), 0);
   const aside = table.size - all;
@@ -75,7 +74,7 @@ function triedWords({ table, builds, baseline, goal }: Session): string[] {
   const others = builds.length > 1 ? ` ${baseline} is the one the others have to beat.` : "";
   return [
     `You hit ${table.size} balls with ${builds.length === 1 ? "one build" : `${builds.length} builds`}. ${shots}: ${listWords(builds.map(({ name }) => `${counted(name)} with ${name}`))}.${others}`,
-    `What counted was ${WANTED[goal]}.`,
+    `What counted was ${goal === "overall" ? goalMeasured(session, goal) : WANTED[goal]}.`,
   ];
 }
 
@@ -90,11 +89,15 @@ function whyWords(
   decision: Decision,
   { from, to }: { readonly from: string; readonly to: string },
 ): string[] {
-  const { verdict, chances, goal } = decision;
+  const { verdict, best, runnerUp, chances, goal } = decision;
   const open = verdict === "too close to call";
-  const lines = open
-    ? [`${to} did a touch better for ${BRIEFLY[goal]}, but by too little to choose by.`]
-    : [`Of the ${chances.builds.length} builds it did best for ${BRIEFLY[goal]}.`];
+  const measured = goalMeasured(session, goal);
+  const level = best.chance - runnerUp.chance < LEVEL;
+  const lines = !open
+    ? [`Of the ${chances.builds.length} builds it did best for ${measured}.`]
+    : level
+      ? [`${to} and ${from} came out level for ${measured}.`]
+      : [`${to} did a touch better for ${measured}, but by too little to choose by.`];
   const carries = [to, from].map((name) => buildValues(session.table, name, "carry"));
   if (carries.every((values) => values.length > 0)) {
     const [mine, theirs] = carries.map((values) => shownFigure(mean(values), "carry", session.units));
@@ -105,11 +108,15 @@ function whyWords(
     );
   }
   const groups = [to, from].map((name) => buildGroup(session, name));
-  if (groups[0]?.halfRadius != null && groups[1]?.halfRadius != null) {
-    const [mine, theirs] = groups.map((group) => shownFigure(group!.halfRadius!, "offline", session.units));
+  const group = groupWords(groups[0]!, groups[1]!, session.units);
+  if (group) {
+    const shots =
+      group.of === "half" ? `Half the shots with ${to} landed within` : `Shots with ${to} landed on average`;
+    const beside = group.mine === group.theirs ? "the same as" : `against ${group.theirs}`;
+    const away = group.of === "half" ? "of" : "from";
     lines.push(
-      `Half the shots with ${to} landed within ${mine} of the middle of their group, ${mine === theirs ? "the same as" : `against ${theirs}`} with ${from}.`,
-      `Where shots with ${to} came down: ${missPattern(groups[0])}.`,
+      `${shots} ${group.mine} ${away} the middle of their group, ${beside} with ${from}.`,
+      `Where shots with ${to} came down: ${missPattern(groups[0]!)}.`,
     );
   }
   if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
@@ -127,8 +134,8 @@ function sureWords(session: Session, decision: Decision, next: string): string[]
   const [fewest, most] = [Math.min(...counts), Math.max(...counts)];
   const each = fewest === most ? String(fewest) : `${fewest} to ${most}`;
   return [
-    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length}; ${rest}.`,
-    `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day may look a little different.`,
+    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length === 2 ? "two" : chances.builds.length}; ${rest}.`,
+    `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day could change the order.`,
     next,
     ...driftForPlayer(session),
   ];

@@ -3,6 +3,9 @@ import type { MetricKey } from "../shots/metrics.ts";
 import { buildGroup } from "./build-group.ts";
 import { type Comparison, compareBuilds } from "./compare-builds.ts";
 import type { Decision } from "./decide.ts";
+import { goalMeasured } from "./goal-measured.ts";
+import { groupWords } from "./group-words.ts";
+import { listWords } from "./list-words.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import type { Goal, Session } from "./session.ts";
 
@@ -18,11 +21,10 @@ export interface VerdictWords {
   readonly next: string;
 }
 
-const GOAL_WORDS: Readonly<Record<Goal, string>> = {
-  carry: "for the longest carry",
-  tight: "for the tightest group",
-  window: "for flight in the target windows",
-  overall: "for distance, line and flight together",
+const GOAL_WORDS: Readonly<Record<Exclude<Goal, "overall">, string>> = {
+  carry: "the longest carry",
+  tight: "the tightest group",
+  window: "flight in the target windows",
 };
 
 /** Says a decision in words, or why there is none yet. A comparison that is known already need not be made again. */
@@ -36,15 +38,15 @@ export function verdictWords(
     return { headline: "No verdict yet", reasons: why, costs: [], next: "" };
   }
   return {
-    headline: headline(decision),
+    headline: headline(session, decision),
     reasons: reasons(session, decision, comparison),
     costs: costs(session, decision, comparison),
     next: nextWords(decision),
   };
 }
 
-function headline({ verdict, best, runnerUp, goal }: Decision): string {
-  const purpose = GOAL_WORDS[goal];
+function headline(session: Session, { verdict, best, runnerUp, goal }: Decision): string {
+  const purpose = `for ${goal === "overall" ? goalMeasured(session, goal) : GOAL_WORDS[goal]}`;
   if (verdict === "clear") return `Clear: ${best.build} suits this player best ${purpose}.`;
   if (verdict === "leaning") return `Leaning to ${best.build} ${purpose}; not proved yet.`;
   return `Too close to call between ${best.build} and ${runnerUp.build} ${purpose}.`;
@@ -64,13 +66,12 @@ function reasons(session: Session, { best, runnerUp, chances }: Decision, compar
   };
   compared("carry", "Carry");
   const [mine, theirs] = [best.build, other].map((name) => buildGroup(session, name));
-  if (mine?.halfRadius != null && theirs?.halfRadius != null) {
-    const [own, others] = [mine.halfRadius, theirs.halfRadius].map((value) =>
-      shownFigure(value, "offline", session.units),
-    );
-    lines.push(
-      `Half of its shots land within ${own} of the middle of its group, ${own === others ? "as" : `against ${others}`} with ${other}.`,
-    );
+  const group = groupWords(mine!, theirs!, session.units);
+  if (group) {
+    const shots = group.of === "half" ? "Half of its shots land within" : "Its shots land on average";
+    const beside = group.mine === group.theirs ? "as" : `against ${group.theirs}`;
+    const from = group.of === "half" ? "of" : "from";
+    lines.push(`${shots} ${group.mine} ${from} the middle of its group, ${beside} with ${other}.`);
   }
   return lines;
 }
@@ -110,22 +111,17 @@ function costs(session: Session, { best, runnerUp }: Decision, comparison: Compa
     );
     if (own !== theirs) said.push(`a wider group (${own} from the middle on average, against ${theirs})`);
   }
-  return said.length === 0 ? [] : [`What it costs against ${runnerUp.build}: ${said.join("; ")}.`];
+  return said.length === 0 ? [] : [`What ${best.build} costs against ${runnerUp.build}: ${said.join("; ")}.`];
 }
 
 function nextWords({ verdict, best, runnerUp, more }: Decision): string {
   if (verdict === "clear")
     return "No more shots are needed to choose; a few on another day would confirm it.";
   if (more.each === null) {
-    return `Not even 40 more shots with each of the two would be likely to tell ${best.build} and ${runnerUp.build} apart: choose between them by feel, by price or by what fits the rest of the set.`;
+    return `Going by these shots, even 40 more with each of the two would hardly tell ${best.build} and ${runnerUp.build} apart: choose between them by feel, by price or by what fits the rest of the set.`;
   }
   const shots = more.each === 1 ? "one more shot" : `about ${more.each} more shots`;
   return `To settle it, hit ${shots} each with ${listWords(more.builds)}, if the builds go on performing as they have so far.`;
-}
-
-/** "A, B and C". */
-export function listWords(words: readonly string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
 function metricsOf(comparison: Comparison, name: string) {

@@ -9,9 +9,11 @@ import { chosenBuild } from "./chosen-build.ts";
 import type { DeskAction } from "./desk.ts";
 import type { BenchChoice } from "./draft.ts";
 import { faultyLine } from "./faulty-line.ts";
+import { NumberField } from "./fields.tsx";
 import type { Figures } from "./figures.ts";
 import { isTyping } from "./is-typing.ts";
 import { SetTable } from "./set-table.tsx";
+import { shaftStepOf, withShaftStep } from "./shaft-step.ts";
 import type { Maker } from "./use-making.ts";
 import { whenChanged } from "./when-changed.ts";
 
@@ -34,6 +36,7 @@ function Bench({ session, choice, maker, figures, dispatch }: BenchViewProps) {
   const text = choice.set ?? (isProblem(usual) ? "" : setFileText(usual.request, unit, figures.decimalMark));
   const job = choice.set === null ? usual : benchJob(session, chosen, choice.set);
   const problem = isProblem(job) ? job : null;
+  const step = shaftStepOf(text);
   const working = maker.making.is === "working";
   const write = () =>
     maker.make(async (taken, made) => benchWorkbook(session, chosen, choice.set, taken, made));
@@ -76,6 +79,22 @@ function Bench({ session, choice, maker, figures, dispatch }: BenchViewProps) {
         }
       />
       {problem && <SetProblem text={text} message={problem.message} />}
+      {step !== null && (
+        <NumberField
+          label="Shaft weight, grams more a club shorter"
+          value={step}
+          needed
+          least={-20}
+          most={20}
+          figures={figures}
+          onChange={(grams = 0) =>
+            dispatch({
+              does: "bench",
+              bench: { chosen, set: withShaftStep(text, grams, figures.decimalMark) },
+            })
+          }
+        />
+      )}
       {!isProblem(job) && <SetTable job={job} figures={figures} />}
       <div class="buttons">
         <button

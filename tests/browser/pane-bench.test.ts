@@ -59,6 +59,21 @@ describe("the way to the bench", { timeout: PATIENCE }, () => {
     expect(await at()).toBe("make-build");
   });
 
+  test("steps shaft weights through the set by as many grams as are asked for", async () => {
+    const page = await openDemo();
+    const step = page.getByLabel("Shaft weight, grams more a club shorter");
+    expect(await step.inputValue()).toBe("0");
+    await step.fill("3");
+    await step.press("Tab");
+    // By hand: 105 g at the 7i, 3 g a club: 99 at the 5i, 114 at the PW.
+    await expect
+      .poll(() => page.locator("table.set tbody tr td:nth-child(3)").allTextContents())
+      .toEqual(["99.0", "102.0", "105.0", "108.0", "111.0", "114.0"]);
+    expect(await page.locator("#set-text").inputValue()).toMatch(/^shafts; 105; 3; 7i$/m);
+    await page.locator("#usual-set").click();
+    await expect.poll(() => step.inputValue()).toBe("0");
+  });
+
   test("follows another choice, and goes back to the usual set after a line was typed over", async () => {
     const page = await openDemo();
     await page.locator("#bench-build").selectOption("95 g high-launch");

@@ -59,6 +59,11 @@ export async function typeInto(page: Page, cell: string, text: string): Promise<
   await page.locator(SHEET).focus();
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
+  // On a busy machine the grid takes the letters in its own time.
+  await page.waitForFunction((name) => {
+    const range = globalThis.workbench.workbook.getActiveSheet().getRange(name);
+    return range.getFormula() !== "" || (range.getRawValue() ?? "") !== "";
+  }, cell);
   return rawValue(page, cell);
 }
 

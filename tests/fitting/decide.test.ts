@@ -169,7 +169,7 @@ describe("verdictWords(session, decision)", () => {
         [161, -0.5],
       ],
     });
-    expect(sentences(session).join(" ")).toMatch(/What it costs against Straight: .*wider group/);
+    expect(sentences(session).join(" ")).toMatch(/What Long costs against Straight: .*wider group/);
   });
 
   it("hands on the reason where there is no verdict", () => {

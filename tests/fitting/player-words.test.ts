@@ -84,7 +84,7 @@ describe.each(Object.entries(PLAYER_SESSIONS))(
 describe("the player's words", () => {
   test("leave right and left as they are seen for a left-handed player: looking from the ball to the target", () => {
     const rows = ["A", "B"].flatMap((name, b) =>
-      [150, 152, 151, 153].map((carry, i) => `${name}\t${carry + b}\t${8 + i}`),
+      [150, 152, 151, 153, 152].map((carry, i) => `${name}\t${carry + b}\t${8 + i}`),
     );
     const table = answer(readShots(["Build\tCarry (yd)\tOffline (yd)", ...rows].join("\n")));
     for (const leftHanded of [false, true]) {

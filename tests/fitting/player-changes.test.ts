@@ -1,0 +1,18 @@
+import { expect, it } from "vitest";
+import { playerChanges } from "../../src/fitting/player-changes.ts";
+import { sessionOfShots } from "./session-of-shots.ts";
+
+const words = (a: number[], b: number[]) => playerChanges(sessionOfShots({ A: a, B: b }), "A", "B")[0]!.words;
+
+it("a change is called real, chance, or too thinly measured, by what the shots can bear", () => {
+  expect(words([150, 151, 152, 150, 151], [160, 161, 162, 160, 161])).toBe(
+    "10 yd more: most likely a real change",
+  );
+  expect(words([150, 151, 152, 150, 151], [151, 150, 153, 149, 154])).toBe("0.6 yd more: may be chance");
+  expect(words([150, 155, 160, 152], [158, 153, 163, 151])).toBe(
+    "2 yd more: too few shots to be sure of this alone",
+  );
+  expect(words([150, 151, 152], [160, 161, 162])).toMatch(/most likely a real change$/);
+  expect(words([150], [160])).toBe("10 yd more: too few shots to say");
+  expect(words([150, 150], [150, 150])).toBe("the same");
+});
