@@ -114,6 +114,7 @@ describe("shotsSheet(session, name, tableName, remarks), widths and headings", (
       undefined,
     ]);
     const bare = sheetOf(of(["Build,Carry (yd)", "Red,150"]));
+    expect(bare.widths.every(({ columns }) => columns > 0)).toBe(true);
     expect([0, 1, 2, 3, 4].map((column) => widthAt(bare, column))).toEqual([8, 14, 15, 60, undefined]);
     expect(widthAt(sheetOf(of(["Build,Total", "Red,150"])), 2)).toBe(15);
   });

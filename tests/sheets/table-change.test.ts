@@ -67,6 +67,8 @@ describe("isIdle(change)", () => {
       { remove: [0] },
       { append: [[]] },
     ];
+    for (const one of parts)
+      for (const other of parts) expect(isIdle({ ...NOTHING, ...one, ...other })).toBe(false);
     for (const part of parts) expect(isIdle({ ...NOTHING, ...part })).toBe(false);
     expect(isIdle({ ...NOTHING, ...parts[0], ...parts[3], ...parts[4] })).toBe(false);
   });
