@@ -79,7 +79,7 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
   const [head, butt] = [cellName(row, 3, "column"), cellName(row, 4, "column")];
   const length = layout.measured("length", club);
   const { unit, shown, decimals } = benchLengths(job.units ?? "us");
-  const most = job.request.clubs[club]?.putter ? 1000 : shown(lengthRule.greatest);
+  const most = job.request.clubs[club]!.putter ? 1000 : shown(lengthRule.greatest);
   const where = (key: (typeof CHECKED_FIGURES)[number]["key"], over: string, under: string) => {
     const off = layout.difference(key, club);
     return `IF(${layout.mark(key, club)}="adjust",IF(${off}>0,${over},${under}),"")`;

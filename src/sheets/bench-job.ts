@@ -71,7 +71,7 @@ export function benchJob(
   const flown = carryOfLoft(session, build.name);
   const job = benchJobOf(session, build, request, carryOf ?? (({ loft }) => flown(loft)));
   if (isProblem(job)) return asTyped(job, session, setText);
-  if (job.plan.clubs.every((club, i) => club.carry === request.clubs[i]?.carry)) return job;
+  if (job.plan.clubs.every((club, i) => club.carry === request.clubs[i]!.carry)) return job;
   return { ...job, notes: [CARRY_NOTE] };
 }
 

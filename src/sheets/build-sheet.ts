@@ -14,8 +14,6 @@ import { putSensitivities } from "./sensitivity-table.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 import { putTolerances } from "./tolerance-strip.ts";
 
-/** Letters that a line across the whole sheet surely holds. */
-const LINE = 205;
 /** Rows of title, facts and the line that comes first. */
 const HEAD_ROWS = 3;
 
@@ -52,14 +50,7 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
   let row = 1 + Math.max(parts, moves, layout.adjustClubs + job.plan.clubs.length);
   draft.putAcross(row++, 0, columns, "Steps and cautions", "headingLeft");
   buildSteps(job).forEach((step, index) => {
-    draft.putAcross(
-      row++,
-      0,
-      columns,
-      `${index + 1}. ${words(step)}`,
-      "sentence",
-      step.length > LINE ? 30 : 15,
-    );
+    draft.putAcross(row++, 0, columns, `${index + 1}. ${words(step)}`, "sentence", 15);
   });
   draft.width(0, 1, 13);
   draft.width(1, columns - 1, 7.3);
@@ -88,7 +79,7 @@ function remarksOf({
   const { target } = plan.clubs[0]!;
   const notes = [
     ...taken,
-    request.target.kind !== "swingweight" && target.kind === "inertia"
+    target.kind === "inertia"
       ? `Built to one moment of inertia, ${target.inertia.toFixed(0)} kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.`
       : "",
     conform ? LENGTHS_CONFORM : "",

@@ -119,7 +119,7 @@ function cellsOf(
   build: string,
   { key }: Metric,
 ): CellValue[] {
-  const figures = comparison.builds.find((one) => one.name === build)?.metrics.get(key);
+  const figures = comparison.builds.find((one) => one.name === build)!.metrics.get(key);
   const own = [
     formula(workings.cell(build, key, "Mean"), figures?.mean ?? ""),
     formula(workings.cell(build, key, "SD"), figures?.sd ?? ""),

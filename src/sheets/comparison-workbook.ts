@@ -102,11 +102,10 @@ const FOR_PLAYERS = new Set(["Where the shots landed", "Chance of being best"]);
 
 /** The line that tells whether the shots have changed, taken from where it is worked out. */
 function evidenceOf({ name, blocks }: SheetPlan): FormulaCell {
-  for (const { row, column, cells } of blocks) {
-    const cell = cells[0]?.[0];
-    if (typeof cell === "object" && cell !== null && String(cell.value).startsWith("Worked out")) {
-      return { formula: `${sheetName(name)}!${cellName(row, column, "both")}`, value: cell.value };
-    }
-  }
-  return { formula: '""', value: "" };
+  const [line] = blocks.flatMap(({ row, column, cells }): FormulaCell[] => {
+    const cell = cells[0]![0];
+    if (typeof cell !== "object" || !String(cell?.value).startsWith("Worked out")) return [];
+    return [{ formula: `${sheetName(name)}!${cellName(row, column, "both")}`, value: cell!.value }];
+  });
+  return line!;
 }

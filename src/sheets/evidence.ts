@@ -43,9 +43,9 @@ export function evidenceFormula(
 function weightedSum(session: Session, comparison: Comparison, shots: ShotsLayout): number {
   let sum = 0;
   session.builds.forEach(({ name }, b) => {
-    const build = comparison.builds.find((one) => one.name === name);
+    const build = comparison.builds.find((one) => one.name === name)!;
     shots.metrics.forEach(({ key }, m) => {
-      const { n = 0, mean = 0, sd = 0 } = build?.metrics.get(key) ?? {};
+      const { n = 0, mean = 0, sd = 0 } = build.metrics.get(key) ?? {};
       sum += (n + mean + (sd ?? 0)) * (b * shots.metrics.length + m + 1);
     });
   });

@@ -11,7 +11,7 @@ import type { CellValue } from "./plan.ts";
 export interface PlanColumn {
   readonly heading: string;
   readonly format: string;
-  /** Whether it is a length, which is shown in the units of the job. */
+  /** Whether it is a length, which every club has and which is shown in the units of the job. */
   readonly length?: true;
   /** Whether it is a carry: computed ones come in the unit that is shown, and those of a set file are taken to. */
   readonly carry?: true;
@@ -42,7 +42,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Cut weight (g)", format: grams, of: (club) => club.cut.weight },
   { heading: "Grip (g)", format: grams, of: (club) => club.parts.grip.weight },
   { heading: "Head needed (g)", format: grams, of: (club) => club.headWeight },
-  { heading: "Head on hand (g)", format: grams, of: (_, index, { request }) => request.clubs[index]?.head },
+  { heading: "Head on hand (g)", format: grams, of: (_, index, { request }) => request.clubs[index]!.head },
   { heading: "Add to it (g)", format: signedGrams, of: (club) => club.toAdd },
   { heading: "Lead tape (g)", format: grams, of: (club) => club.tape },
   { heading: "Bend loft (°)", format: signed, of: (club) => club.loftChange },
@@ -62,10 +62,7 @@ function inUnits(column: PlanColumn, { unit, format, shown }: BenchLengths): Pla
     ...column,
     heading: `${column.heading} (${unit})`,
     format: unit === "in" ? column.format : format,
-    of: (club, index, job) => {
-      const value = column.of(club, index, job);
-      return typeof value === "number" ? shown(value) : value;
-    },
+    of: (club, index, job) => shown(column.of(club, index, job) as number),
   };
 }
 

@@ -31,7 +31,6 @@ export function putWindows(
 ): WindowsPlace {
   const keys = WINDOW_METRICS.filter((key) => session.table.values.has(key) && session.windows[key]);
   if (keys.length === 0) return { end: from, limits: null };
-  const width = session.builds.length * PER_BUILD;
   draft.putAcross(from, 0, BEFORE_BUILDS, "Target windows", "headingLeft");
   session.builds.forEach(({ name }, b) => {
     draft.putAcross(from, BEFORE_BUILDS + b * PER_BUILD, PER_BUILD, name, "headingCentre");
@@ -72,7 +71,6 @@ export function putWindows(
       draft.put(row, BEFORE_BUILDS + b * PER_BUILD + 2, [[cell]], "figure", "0%");
     });
   });
-  draft.style(area(from, 0, 1, BEFORE_BUILDS + width), "headingCentre");
   const limits = area(from + 2, BEFORE_BUILDS, keys.length, 2);
   return { end: from + 2 + keys.length, limits: { cells: areaName(limits, "both"), sum } };
 }

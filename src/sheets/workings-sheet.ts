@@ -103,7 +103,7 @@ function workingsRow(
   build: string,
   key: MetricKey,
 ): CellValue[] {
-  const figures = comparison.builds.find((one) => one.name === build)?.metrics.get(key);
+  const figures = comparison.builds.find((one) => one.name === build)!.metrics.get(key);
   const change = comparison.differences.find((one) => one.build === build && one.metric === key);
   const own = (column: WorkingsColumn) => layout.local(build, key, column);
   const base = (column: WorkingsColumn) => layout.local(session.baseline, key, column);
@@ -121,7 +121,6 @@ function workingsRow(
   const ifNumber = (needed: string, text: string) => `IF(ISNUMBER(${needed}),${text},"")`;
 
   const variance = figures?.sd == null ? null : figures.sd ** 2 / figures.n;
-  const half = figures?.high == null ? null : figures.high - figures.mean;
   const row: CellValue[] = [
     build,
     shots.metrics.find((metric) => metric.key === key)!.label,
@@ -129,7 +128,7 @@ function workingsRow(
     cell(`IF(${n}>0,SUMPRODUCT(${counted},${column})/${n},"")`, figures?.mean),
     cell(`IF(${n}>1,SQRT(SUMPRODUCT(${counted}*(${column}-${mean})^2)/(${n}-1)),"")`, figures?.sd),
     cell(ifNumber(sd, `${sd}^2/${n}`), variance),
-    cell(ifNumber(sd, tOf(`(${n}-1)`)), half === null ? null : tTwoSided(figures!.n - 1)),
+    cell(ifNumber(sd, tOf(`(${n}-1)`)), figures?.high == null ? null : tTwoSided(figures.n - 1)),
     cell(ifNumber(sd, `${mean}-${t}*SQRT(${va})`), figures?.low),
     cell(ifNumber(sd, `${mean}+${t}*SQRT(${va})`), figures?.high),
   ];

@@ -268,3 +268,71 @@ describe("names in a workbook that has them already", () => {
     expect(formulas.some((formula) => formula.includes("'Shots'!"))).toBe(false);
   });
 });
+
+describe("the words of a place with a decimal comma", () => {
+  it("are on the Comparison sheet, the player's page and beside the shots, and names stay as they are", () => {
+    const plan = planOf({ ...demoSession(), decimalMark: ",", units: "metric" });
+    const sentences = (name: string) =>
+      cellsOf(plan.sheets.find((sheet) => sheet.name === name)!).filter(
+        (cell): cell is string => typeof cell === "string" && cell.split(" ").length > 4,
+      );
+    for (const name of ["Comparison", "Player", "Shots"]) {
+      expect(sentences(name).join("\n"), name).not.toMatch(/\d\.\d/);
+    }
+    for (const name of ["Comparison", "Shots"]) expect(sentences(name).join("\n"), name).toMatch(/\d,\d/);
+  });
+});
+
+describe("the player's page of the workbook", () => {
+  const { sheets, names } = planOf(demoSession());
+  const player = sheets[1]!;
+
+  it("follows the evidence line of the Comparison sheet", () => {
+    const evidence = formulasOf(sheets[0]!).find(({ value }) => String(value).startsWith("Worked out"))!;
+    const place = sheets[0]!.blocks.find(({ cells }) => cells[0]![0] === evidence)!;
+    expect(formulasOf(player).at(-1)).toEqual({
+      formula: `'Comparison'!${areaName({ row: place.row, column: 0, rows: 1, columns: 1 }, "both")}`,
+      value: evidence.value,
+    });
+    expect(evidence.value).toContain(MADE);
+  });
+
+  it("shows the pictures that a player follows, and no other", () => {
+    expect(sheets[0]!.charts.length).toBeGreaterThan(3);
+    expect(player.charts.map(({ name }) => name)).toEqual(["Chance of being best", "Where the shots landed"]);
+  });
+
+  it("goes without chances while there is no verdict", () => {
+    const { table, ...facts } = demoSession();
+    const build = table.build.map(() => table.build[0]!);
+    const alone = {
+      ...facts,
+      table: { ...table, build },
+      builds: facts.builds.slice(0, 1),
+      baseline: build[0]!,
+    };
+    expect(planOf(alone).sheets[1]!.charts.map(({ name }) => name)).toEqual(["Where the shots landed"]);
+  });
+
+  it("leaves the workbook without named areas", () => {
+    expect(names).toEqual([]);
+  });
+});
+
+describe("the workbook of a whole session", () => {
+  it("is the comparison alone where no build was chosen, and has its Build sheet behind it else", () => {
+    expect(sessionWorkbook(demoSession(), null, MADE).sheets.map(({ name }) => name)).toEqual([
+      ...["Comparison", "Player", "Shots", "Workings"],
+    ]);
+    const job = answer(benchJob(demoSession(), "105 g mid-launch", SET_TEXT));
+    const plan = sessionWorkbook(demoSession(), job, MADE);
+    expect(plan.sheets.map(({ name }) => name)).toEqual([
+      "Comparison",
+      "Player",
+      "Shots",
+      "Workings",
+      "Build",
+    ]);
+    expect(plan.active).toBe("Comparison");
+  });
+});

@@ -28,6 +28,24 @@ describe("freeSheetName(wish, taken)", () => {
     expect(freeSheetName(long, [first])).toBe(`${first.slice(0, 29).trimEnd()} 2`);
   });
 
+  it("closes gaps, takes apostrophes off both ends only, and cuts at 31 letters without a gap at the end", () => {
+    expect(freeSheetName("  a \t\n b  ", [])).toBe("a b");
+    expect(freeSheetName("a\u0007b", [])).toBe("a b");
+    expect(freeSheetName("''Ann's''", [])).toBe("Ann's");
+    expect(freeSheetName("' '", [])).toBe("Sheet");
+    expect(freeSheetName(`${"a".repeat(30)} b`, [])).toBe("a".repeat(30));
+    expect(freeSheetName("b".repeat(31), [])).toBe("b".repeat(31));
+    expect(freeSheetName("history", [])).toBe("history 2");
+  });
+
+  it("makes room for a longer number, and leaves no gap before it", () => {
+    const nine = "c".repeat(31);
+    const taken = [nine, ...Array.from({ length: 8 }, (_, i) => `${"c".repeat(29)} ${i + 2}`)];
+    expect(freeSheetName(nine, taken)).toBe(`${"c".repeat(28)} 10`);
+    const gap = `${"d".repeat(28)} ee`;
+    expect(freeSheetName(gap, [gap])).toBe(`${"d".repeat(28)} 2`);
+  });
+
   it("is free and keeps to the rules, whatever is wished", () => {
     fc.assert(
       fc.property(fc.string({ unit: "binary" }), fc.array(fc.string()), (wish, taken) => {
@@ -47,5 +65,8 @@ describe("freeAreaName(wish, taken)", () => {
     expect(freeAreaName("Shots", ["shots", "SHOTS_2"])).toBe("Shots_3");
     expect(freeAreaName("7 iron", [])).toBe("_7_iron");
     expect(freeAreaName("", [])).toBe("_");
+    expect(freeAreaName("Ann's list, 2", [])).toBe("Ann_s_list__2");
+    expect(freeAreaName("_x9", ["_X9"])).toBe("_x9_2");
+    expect(freeAreaName("a7", [])).toBe("a7");
   });
 });

@@ -25,3 +25,11 @@ test("what a person typed stays as it is between quotation marks", () => {
 test("full stops and dates are no decimal marks", () => {
   expect(localWords("Hit 3. Then 4 on 2026-11-25.", [], ",")).toBe("Hit 3. Then 4 on 2026-11-25.");
 });
+
+test("a name without letters is no name, and signs of a pattern in one are only signs", () => {
+  expect(localWords("1.5 and 2.5", [""], ",")).toBe("1,5 and 2,5");
+  expect(localWords("6.0 1.5 and 2.5", ["6.0", "6.0 1.5"], ",")).toBe("6.0 1.5 and 2,5");
+  expect(localWords("1.5 (2.5) and 2x5", ["(2.5)"], ",")).toBe("1,5 (2.5) and 2x5");
+  expect(localWords("a.b 6x0 6.0", ["6.0"], ",")).toBe("a.b 6x0 6.0");
+  expect(localWords('"1.5" 2.5 "" 3.5', [], ",")).toBe('"1.5" 2,5 "" 3,5');
+});
