@@ -25,8 +25,13 @@ export function* readRecords(
 ): Generator<number, Outcome<ShotTable>> {
   const header = findHeader(records.cells);
   if (header < 0 && !options.columns) {
+    const { length } = records.cells;
+    const none =
+      length === 1
+        ? "Row 1, the only one, has no"
+        : `None of the ${length} rows, row 1 to ${records.line(length - 1)}, has`;
     return invalid(
-      `None of the ${records.cells.length} rows, row 1 to ${records.line(records.cells.length - 1)}, has headings such as Ball speed, Carry or Offline; a row with them above the shots would do.`,
+      `${none} headings such as Ball speed, Carry or Offline; a row with them above the shots would do.`,
     );
   }
   const shots = yield* gatherShots(records, header, options);

@@ -19,6 +19,7 @@ describe("readShots(text) when there is no shot", () => {
   it.each([
     ["", /empty/],
     ["hello\nworld", /row 1 to 2.*headings/],
+    ["{", /^Row 1, the only one, has no headings/],
     ["Carry,Total\n", /row 2 on/],
     ["Carry,Total\nAverage,150\n", /row 2 on/],
   ])("answers one sentence for %j", (text, sentence) => {
