@@ -134,6 +134,7 @@ export async function ledgerOf(host: Host): Promise<Outcome<Row[]>> {
 export async function forgetPlayer(
   host: Host,
   player: string,
+  run: Run = {},
 ): Promise<Outcome<{ readonly entries: number; readonly shots: number }>> {
   const ledger = await host.tableCells(LEDGER.table);
   if (isProblem(ledger)) return ledger;
@@ -141,6 +142,6 @@ export async function forgetPlayer(
   const archive = await host.tableCells(SHOTS.table, [headingOf(SHOTS, "session")]);
   if (isProblem(archive)) return archive;
   const removal = removePlayer(ledger, archive, player);
-  const done = await host.changeTables(removal.changes, null);
+  const done = await host.changeTables(removal.changes, null, run);
   return isProblem(done) ? done : { entries: removal.entries, shots: removal.shots };
 }

@@ -1,9 +1,10 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Session } from "../fitting/session.ts";
-import type { Host } from "../hosts/host.ts";
+import type { Host, Run } from "../hosts/host.ts";
 import type { LookBack } from "../ledger/look-back.ts";
 import { isProblem } from "../outcome/problem.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
+import { CancelButton } from "./cancel-button.tsx";
 import type { DeskAction } from "./desk.ts";
 import type { Draft } from "./draft.ts";
 import type { BroughtIn } from "./ledger-bring-in.ts";
@@ -24,12 +25,18 @@ interface LedgerViewProps {
 const desk = () => import("./ledger-desk.ts");
 
 /** Something to be done with what the ledger takes; answers what is to be said of it. */
-export type LedgerWork = (tools: Awaited<ReturnType<typeof desk>>) => Promise<string>;
+export type LedgerWork = (tools: Awaited<ReturnType<typeof desk>>, running: Run) => Promise<string>;
+
+/** What is done by then needs no button to stop it. */
+const LONG = 500;
 
 /** The ledger in the workbook: keep this session, look back, bring in a sheet, sum the shop up, take a player out. */
 export function LedgerView({ host, draft, session, units, maker, dispatch }: LedgerViewProps) {
   const [said, setSaid] = useState("");
   const [busy, setBusy] = useState(false);
+  const [long, setLong] = useState(false);
+  const stop = useRef<AbortController | null>(null);
+  const line = useRef<HTMLParagraphElement>(null);
   const [ordered, setOrdered] = useState(draft.ledger?.ordered ?? "");
   const [back, setBack] = useState<readonly LookBack[]>([]);
   const [brought, setBrought] = useState<BroughtIn | null>(null);
@@ -40,20 +47,29 @@ export function LedgerView({ host, draft, session, units, maker, dispatch }: Led
     if (busy) return;
     setBusy(true);
     setSaid("Working\u2026");
+    stop.current = new AbortController();
+    const waited = setTimeout(() => setLong(true), LONG);
+    // By quarters, so that those who hear it are not told of every step.
+    const progress = (share: number) => {
+      const quarters = Math.floor(share * 4) * 25;
+      setSaid(quarters > 0 && quarters < 100 ? `Working\u2026 ${quarters} %` : "Working\u2026");
+    };
     setSaid(
       await desk()
-        .then(work)
+        .then((tools) => work(tools, { progress, signal: stop.current!.signal }))
         .catch((error) => `That did not work: ${String(error)}`),
     );
+    clearTimeout(waited);
+    setLong(false);
     setBusy(false);
   };
-  const keep: LedgerWork = async ({ keepSession, keepWords }) => {
+  const keep: LedgerWork = async ({ keepSession, keepWords }, running) => {
     if (!session) return "There are no shots to keep.";
     // Only what was said here is taken back here; what people wrote into the table themselves stays.
     const was = draft.ledger?.ordered ?? "";
     const changed = { ...(was ? { [was]: null } : {}), ...(ordered ? { [ordered]: ordered } : {}) };
     const orders = ordered === was ? {} : changed;
-    const kept = await keepSession(host, session, { ordered: orders }, draft.ledger);
+    const kept = await keepSession(host, session, { ordered: orders }, draft.ledger, running);
     if (!isProblem(kept)) {
       const ledger = { session: kept.session, shots: session.table.size, ordered };
       dispatch({ does: "inLedger", id: draft.id, text: draft.text, ledger });
@@ -81,14 +97,14 @@ export function LedgerView({ host, draft, session, units, maker, dispatch }: Led
     setBrought(isProblem(found) ? null : found);
     return isProblem(found) ? found.message : "";
   };
-  const keepBrought: LedgerWork = async ({ keepRows, keepWords }) => {
-    const kept = await keepRows(host, brought?.mapped.rows ?? [], []);
+  const keepBrought: LedgerWork = async ({ keepRows, keepWords }, running) => {
+    const kept = await keepRows(host, brought?.mapped.rows ?? [], [], running);
     // What could not be kept stays in sight, to be tried again.
     if (!isProblem(kept)) setBrought(null);
     return keepWords(kept);
   };
-  const forget: LedgerWork = async ({ forgetPlayer, forgottenWords }) => {
-    const gone = await forgetPlayer(host, player);
+  const forget: LedgerWork = async ({ forgetPlayer, forgottenWords }, running) => {
+    const gone = await forgetPlayer(host, player, running);
     return isProblem(gone) ? gone.message : forgottenWords(player, gone);
   };
 
@@ -140,9 +156,10 @@ export function LedgerView({ host, draft, session, units, maker, dispatch }: Led
           Take this player out
         </button>
       </div>
-      <p role="status" id="ledger-said">
+      <p role="status" id="ledger-said" ref={line} tabIndex={-1}>
         {said}
       </p>
+      {long && <CancelButton id="stop-ledger" cancel={() => stop.current?.abort()} after={line} />}
       <LedgerLookBack found={back} />
       {brought && <LedgerBringIn brought={brought} run={run} onBrought={setBrought} keep={keepBrought} />}
       <LedgerTravel host={host} run={run} onBrought={setBrought} />

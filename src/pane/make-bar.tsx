@@ -1,6 +1,6 @@
-import type { RefObject } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import type { Session } from "../fitting/session.ts";
+import { CancelButton } from "./cancel-button.tsx";
 import type { Maker, Making } from "./use-making.ts";
 import { writtenWords } from "./written-words.ts";
 
@@ -37,42 +37,9 @@ export function MakeBar({ maker: { making, slow, make, cancel }, session }: Make
         >
           Make the comparison sheets
         </button>
-        {working && slow && <CancelButton cancel={cancel} after={main} />}
+        {working && slow && <CancelButton id="cancel-making" cancel={cancel} after={main} />}
       </div>
     </div>
-  );
-}
-
-interface CancelButtonProps {
-  readonly cancel: () => void;
-  /** Where the keyboard goes when this button goes. */
-  readonly after: RefObject<HTMLButtonElement | null>;
-}
-
-/** Stops the writing. It is there only while there is something to stop, and hands the keyboard's place on. */
-function CancelButton({ cancel, after }: CancelButtonProps) {
-  const held = useRef(false);
-  useEffect(
-    () => () => {
-      if (held.current) after.current?.focus();
-    },
-    [],
-  );
-  return (
-    <button
-      type="button"
-      id="cancel-making"
-      onFocus={() => {
-        held.current = true;
-      }}
-      onBlur={(event) => {
-        // A button that is taken away is blurred towards nothing.
-        if (event.relatedTarget) held.current = false;
-      }}
-      onClick={cancel}
-    >
-      Cancel
-    </button>
   );
 }
 

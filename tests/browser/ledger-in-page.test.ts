@@ -88,6 +88,26 @@ describe("the ledger in the page", { timeout: 120_000 }, () => {
     expect(tables).toEqual(expect.arrayContaining(["Ledger", "ShotArchive"]));
   });
 
+  it("can be stopped in what takes long, has its tables as they were, and keeps the keyboard's place", async () => {
+    await open.page.evaluate(() => {
+      const { grid } = globalThis.workbench;
+      const real = grid.executeCommand.bind(grid);
+      grid.executeCommand = ((id: string, params?: object) =>
+        new Promise((resolve) => setTimeout(resolve, 700)).then(() =>
+          real(id, params),
+        )) as typeof grid.executeCommand;
+    });
+    await open.page.locator("#forget-player").click();
+    await open.page.locator("#stop-ledger").click();
+    const said = open.page.locator("#ledger-said");
+    await expect.poll(() => said.textContent(), { timeout: 20_000 }).toContain("Stopped");
+    expect(await open.page.locator("#stop-ledger").count()).toBe(0);
+    expect(await said.evaluate((line) => line === document.activeElement)).toBe(true);
+    await open.page.evaluate(() => Reflect.deleteProperty(globalThis.workbench.grid, "executeCommand"));
+    expect(await rowsInPage(open.page, "Ledger")).toBe(4);
+    expect(await rowsInPage(open.page, "ShotArchive")).toBe(24);
+  });
+
   it("says in a sentence that one session is too few to look back on", async () => {
     const { said } = await pressInLedger(open.page, "#look-back");
     expect(said).toContain("one session");
