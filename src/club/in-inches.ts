@@ -5,5 +5,7 @@
  * @example inInches(38.50000001) // "38.5 in"
  */
 export function inInches(length: number): string {
-  return `${Number(length.toFixed(3))} in`;
+  const short = Number(length.toFixed(3));
+  // A figure that is refused for being hardly more than nothing must not be told as 0.
+  return `${short === 0 ? length : short} in`;
 }

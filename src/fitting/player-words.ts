@@ -4,7 +4,7 @@ import { buildGroup, missPattern } from "./build-group.ts";
 import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
-import { groupWords } from "./group-words.ts";
+import { groupDistances } from "./group-distances.ts";
 import { listWords } from "./list-words.ts";
 import { driftForPlayer } from "./order-drift.ts";
 import { shownFigure } from "./plain-sentences.ts";
@@ -108,7 +108,7 @@ function whyWords(
     );
   }
   const groups = [to, from].map((name) => buildGroup(session, name));
-  const group = groupWords(groups[0]!, groups[1]!, session.units);
+  const group = groupDistances(groups[0]!, groups[1]!, session.units);
   if (group) {
     const shots =
       group.of === "half" ? `Half the shots with ${to} landed within` : `Shots with ${to} landed on average`;

@@ -4,7 +4,7 @@ import { buildGroup } from "./build-group.ts";
 import { type Comparison, compareBuilds } from "./compare-builds.ts";
 import type { Decision } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
-import { groupWords } from "./group-words.ts";
+import { groupDistances } from "./group-distances.ts";
 import { listWords } from "./list-words.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import type { Goal, Session } from "./session.ts";
@@ -66,7 +66,7 @@ function reasons(session: Session, { best, runnerUp, chances }: Decision, compar
   };
   compared("carry", "Carry");
   const [mine, theirs] = [best.build, other].map((name) => buildGroup(session, name));
-  const group = groupWords(mine!, theirs!, session.units);
+  const group = groupDistances(mine!, theirs!, session.units);
   if (group) {
     const shots = group.of === "half" ? "Half of its shots land within" : "Its shots land on average";
     const beside = group.mine === group.theirs ? "as" : `against ${group.theirs}`;

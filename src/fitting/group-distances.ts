@@ -6,7 +6,7 @@ import { shownFigure } from "./plain-sentences.ts";
 const FEWEST_FOR_HALF = 5;
 
 /** What a sentence on two groups needs: how it begins, and the two distances as they are shown. */
-export interface GroupWords {
+export interface GroupDistances {
   readonly of: "half" | "average";
   readonly mine: string;
   readonly theirs: string;
@@ -16,11 +16,11 @@ export interface GroupWords {
  * How near to the middle of their groups the shots of two builds came down: half of them within a distance, or all of
  * them on average where either has too few shots for a half. Null where a group has one shot or none.
  */
-export function groupWords(
+export function groupDistances(
   mine: GroupSummary | null,
   theirs: GroupSummary | null,
   units: UnitSet,
-): GroupWords | null {
+): GroupDistances | null {
   if (!mine || !theirs) return null;
   const of = Math.min(mine.n, theirs.n) < FEWEST_FOR_HALF ? "average" : "half";
   const distances = [mine, theirs].map((group) => (of === "half" ? group.halfRadius : group.meanRadius));
