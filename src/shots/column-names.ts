@@ -22,7 +22,7 @@ const NAMES: Record<ColumnKey, string> = {
     schlagerkopfgeschwindigkeit, schlagergeschwindigkeit, schlaggeschwindigkeit, kopfgeschwindigkeit,
     schlagerkopfspeed, vitesse de club, vitesse club, vitesse du club, vitesse tete de club,
     vitesse de la tete de club, vitesse tete, velocidad de palo, velocidad del palo, velocidad palo,
-    velocidad de cabeza, velocidad de la cabeza del palo, velocidad de swing, vel palo, vel cabeza, vel cabeza palo, vel swing, vit club, vit tete, schlagerkopfgeschw, schlagergeschw, kopfgeschw`,
+    velocidad de cabeza, velocidad de la cabeza del palo, velocidad de swing, vel palo, vel cabeza, vel cabeza palo, vel swing, vit club, vit tete, schlagerkopfgeschw, schlagergeschw, kopfgeschw, schl geschw, schlkopfgeschw, schl kopf geschw`,
   attack: `attack, attack angle, angle of attack, aoa, aa, vertical attack angle, vertical attack, club attack angle,
     eintreffwinkel, angriffswinkel, treffwinkel, angle d attaque, angle attaque, angulo de ataque, angulo ataque`,
   path: `path, club path, clubhead path, club head path, swing path, head path, path angle, club path angle,

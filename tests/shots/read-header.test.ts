@@ -17,6 +17,7 @@ const HEADINGS: [string, ColumnKey, string][] = [
   ["Vit. balle [m/s]", "ballSpeed", "m/s"],
   ["Ballgeschw.", "ballSpeed", ""],
   ["Ángulo lanz. (°)", "launch", "degrees"],
+  ["Schl.-Geschw.", "clubSpeed", ""],
   ["Giro", "spin", ""],
   ["Desv. (m)", "offline", "m"],
   ["Seitl. Abw.", "offline", ""],
