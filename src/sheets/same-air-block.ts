@@ -7,6 +7,7 @@ import { cellName, sheetName } from "./a1.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import { BEFORE_BUILDS, PER_BUILD } from "./comparison-table.ts";
 import { numberFormat, unitText } from "./display-session.ts";
+import { linesHigh } from "./lines-high.ts";
 import type { CellValue, FormulaCell } from "./plan.ts";
 import { sessionWords } from "./session-words.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
@@ -68,7 +69,9 @@ export function putSameAir(
     row += 1;
   }
   const note = [`By factors of the flight model, worked out ${made}.`, ...airWords(flight), ...flight.notes];
-  draft.putAcross(row, 0, BEFORE_BUILDS + width, sessionWords(session)(note.join(" ")), "small", 26);
+  const columns = BEFORE_BUILDS + width;
+  const words = sessionWords(session)(note.join(" "));
+  draft.putAcross(row, 0, columns, words, "small", linesHigh(words, columns, "small"));
   return row + 1;
 }
 

@@ -1,10 +1,7 @@
 import type { VerdictWords } from "../fitting/verdict-words.ts";
+import { linesHigh } from "./lines-high.ts";
 import type { FormulaCell } from "./plan.ts";
 import type { SheetDraft } from "./sheet-draft.ts";
-
-/** Letters of a sentence that fit one line of one column of the sheet, about. */
-const LETTERS_A_COLUMN = 8.5;
-const LINE = 15.5;
 
 /**
  * The verdict in words, with what it costs and what would settle it, warnings, and the moment all this was worked
@@ -19,8 +16,15 @@ export function putVerdict(
   columns: number,
 ): number {
   let row = from;
-  const points = (text: string) => Math.ceil(text.length / (columns * LETTERS_A_COLUMN)) * LINE + 2;
-  draft.putAcross(row++, 0, columns, words.headline, "sentenceStrong", 22);
+  const points = (text: string) => linesHigh(text, columns, "sentence");
+  draft.putAcross(
+    row++,
+    0,
+    columns,
+    words.headline,
+    "sentenceStrong",
+    linesHigh(words.headline, columns, "headline"),
+  );
   for (const line of [...words.reasons, ...words.costs, words.next].filter((text) => text !== "")) {
     draft.putAcross(row++, 0, columns, line, "sentence", points(line));
   }

@@ -101,7 +101,7 @@ describe("putSameAir(...)", () => {
     expect([mergedAt(sheet, 34, 0), styleAt(sheet, 34, 0), heightAt(sheet, 34)]).toEqual([
       [1, 14],
       "small",
-      26,
+      14,
     ]);
     expect(end).toBe(35);
     expect(cellAt(block({}, { decimalMark: "," }).sheet, 34, 0)).toContain("A note of 1,5.");

@@ -7,9 +7,9 @@ import { heightAt, mergedAt, styleAt } from "./looks-at.ts";
 it("putVerdict(...) has a line for each sentence, warnings below, then the evidence, each as high as its words need", () => {
   const draft = new SheetDraft("Comparison");
   const words = {
-    headline: "Clear.",
-    // Twelve columns hold 8.5 letters each: 102 in a line.
-    reasons: ["r".repeat(102), "", "s".repeat(103)],
+    headline: "h".repeat(68),
+    // Twelve columns hold 7.8 letters each: 93 in a line, and 67 of the headline.
+    reasons: ["r".repeat(93), "", "s".repeat(94)],
     costs: ["It costs."],
     next: "Hit more.",
   };
@@ -19,7 +19,7 @@ it("putVerdict(...) has a line for each sentence, warnings below, then the evide
   const rows = Array.from({ length: 8 }, (_, i) => 3 + i);
   expect(rows.map((row) => cellAt(sheet, row, 0))).toEqual([
     ...[
-      "Clear.",
+      words.headline,
       words.reasons[0],
       words.reasons[2],
       "It costs.",
@@ -32,8 +32,8 @@ it("putVerdict(...) has a line for each sentence, warnings below, then the evide
   expect(rows.map((row) => styleAt(sheet, row, 11))).toEqual([
     ...["sentenceStrong", "sentence", "sentence", "sentence", "sentence", "warning", "warning", "small"],
   ]);
-  // 15.5 points a line and 2 around it.
-  expect(rows.map((row) => heightAt(sheet, row))).toEqual([22, 17.5, 33, 17.5, 17.5, 17.5, 48.5, 14]);
+  // 15.5 points a line, 20 for the headline, and 2 around them.
+  expect(rows.map((row) => heightAt(sheet, row))).toEqual([42, 17.5, 33, 17.5, 17.5, 17.5, 48.5, 14]);
   for (const row of rows) expect(mergedAt(sheet, row, 0)).toEqual([1, 12]);
   expect(end).toBe(11);
 });
