@@ -32,20 +32,20 @@ export const SHOP_WARNINGS: readonly string[] = [
   "A build that never won may have been tried with players it was not meant for.",
 ];
 
-/** Looks through the whole ledger. */
-export function shopFindings(rows: readonly Row[], units: UnitSet = "us"): ShopFindings {
+/** Looks through the whole ledger. Yields the share done: of 25,000 rows it takes a second or two. */
+export function* shopFindings(rows: readonly Row[], units: UnitSet = "us"): Generator<number, ShopFindings> {
   const sessions = sessionsOf(rows);
   const missing = new Set<string>();
-  const weight = [{ name: "all players", rows }, ...bandsOf(rows, units)].flatMap(({ name, rows: own }) => {
-    return MAIN_METRICS.flatMap((metric) => {
+  const weight: (WeightAcrossPlayers & { readonly band: string })[] = [];
+  const bands = [{ name: "all players", rows }, ...bandsOf(rows, units)];
+  for (const [place, { name, rows: own }] of bands.entries()) {
+    for (const [i, metric] of MAIN_METRICS.entries()) {
+      yield (place + i / MAIN_METRICS.length) / bands.length;
       const found = weightAcrossPlayers(own, metric);
-      if (!isProblem(found)) return [{ ...found, band: name }];
-      if (own.length > 0 && metric === "carry") {
-        missing.add(`Shaft weight, ${name}: ${found.message}`);
-      }
-      return [];
-    });
-  });
+      if (!isProblem(found)) weight.push({ ...found, band: name });
+      else if (own.length > 0 && metric === "carry") missing.add(`Shaft weight, ${name}: ${found.message}`);
+    }
+  }
   const held = verdictsHeld(sessions);
   if (isProblem(held)) missing.add(held.message);
   if (rows.length > 0 && rows.every((row) => (row.tempo ?? null) === null))

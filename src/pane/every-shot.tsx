@@ -3,7 +3,9 @@ import { buildPlaces } from "../fitting/build-places.ts";
 import { normalizeSession } from "../fitting/normalize-session.ts";
 import { MOST_FLOWN } from "../fitting/same-conditions.ts";
 import type { Session } from "../fitting/session.ts";
+import { sessionAir } from "../fitting/session-air.ts";
 import { isProblem } from "../outcome/problem.ts";
+import { inSlices } from "../slices/in-slices.ts";
 import { meansByBuild } from "./build-means.ts";
 import { type EvenedCarries, STANDARD_AIR } from "./evened-carries.ts";
 
@@ -26,21 +28,16 @@ export function useEveryShot(session: Session, columns: readonly EvenedCarries[]
   const wanted = columns.some(({ heading }) => heading === STANDARD_AIR) && hasMore(session);
   useEffect(() => {
     setShare(null);
-    if (!wanted || stopped) return;
-    let here = true;
+    const air = sessionAir(session.air);
+    if (!wanted || stopped || isProblem(air)) return;
+    const stop = new AbortController();
     setShare(0);
-    void normalizeSession(
-      session,
-      (done) => here && setShare(done),
-      () => here,
-    ).then((column) => {
-      if (!here) return;
+    void inSlices(normalizeSession(session, air), setShare, stop.signal).then((column) => {
+      if (column === null || stop.signal.aborted) return;
       setShare(null);
-      if (column && !isProblem(column)) setFlown({ of: session, column });
+      setFlown({ of: session, column });
     });
-    return () => {
-      here = false;
-    };
+    return () => stop.abort();
   }, [session, wanted, stopped]);
   const known = flown?.of === session && wanted;
   return {

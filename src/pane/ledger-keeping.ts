@@ -13,6 +13,7 @@ import { rowsOf } from "../ledger/table-rows.ts";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import type { Taken } from "../sheets/free-names.ts";
 import { headingKey } from "../sheets/heading-key.ts";
+import { unlessStopped } from "./unless-stopped.ts";
 
 /** Where the workbook remembers which form its ledger is in. */
 export const SCHEMA_KEY = "ledger-form";
@@ -62,12 +63,14 @@ export async function keepRows(
   { session, shots: archived = 0, ...run }: Run & Whole = {},
 ): Promise<Outcome<KeepPlan>> {
   const keys = rows.map(({ entry }) => String(entry));
-  const ledger = await ledgerFor(host, [...keys, ...beyond(session, rows.length, rows.length + MERGED)]);
+  const all = [...keys, ...beyond(session, rows.length, rows.length + MERGED)];
+  const ledger = await unlessStopped(ledgerFor(host, all), run.signal);
   if (isProblem(ledger)) return ledger;
-  const archive = await standing(host, SHOTS, [
-    ...shots.map(({ shotKey }) => String(shotKey)),
-    ...beyond(session, shots.length, archived),
-  ]);
+  const shotKeys = shots.map(({ shotKey }) => String(shotKey));
+  const archive = await unlessStopped(
+    standing(host, SHOTS, [...shotKeys, ...beyond(session, shots.length, archived)]),
+    run.signal,
+  );
   if (isProblem(archive)) return archive;
   const taken = ledger && archive ? NONE_NEEDED : await host.taken();
   if (isProblem(taken)) return taken;
@@ -136,10 +139,13 @@ export async function forgetPlayer(
   player: string,
   run: Run = {},
 ): Promise<Outcome<{ readonly entries: number; readonly shots: number }>> {
-  const ledger = await host.tableCells(LEDGER.table);
+  const ledger = await unlessStopped(host.tableCells(LEDGER.table), run.signal);
   if (isProblem(ledger)) return ledger;
   if (!ledger) return { entries: 0, shots: 0 };
-  const archive = await host.tableCells(SHOTS.table, [headingOf(SHOTS, "session")]);
+  const archive = await unlessStopped(
+    host.tableCells(SHOTS.table, [headingOf(SHOTS, "session")]),
+    run.signal,
+  );
   if (isProblem(archive)) return archive;
   const removal = removePlayer(ledger, archive, player);
   const done = await host.changeTables(removal.changes, null, run);

@@ -14,8 +14,8 @@ interface LedgerTravelProps {
 export function LedgerTravel({ host, run, onBrought }: LedgerTravelProps) {
   const [secret, setSecret] = useState("");
   const [text, setText] = useState("");
-  const save: LedgerWork = async ({ exportLedger, exportWords }) => {
-    const made = await exportLedger(host, secret);
+  const save: LedgerWork = async ({ exportLedger, exportWords, unlessStopped }, { signal }) => {
+    const made = await unlessStopped(exportLedger(host, secret), signal);
     setText(isProblem(made) || host.download ? "" : made.text);
     if (isProblem(made)) return made.message;
     host.download?.(made.text, secret === "" ? "ledger.csv" : "ledger-with-codes.csv");

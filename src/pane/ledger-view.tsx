@@ -76,24 +76,26 @@ export function LedgerView({ host, draft, session, units, maker, dispatch }: Led
     }
     return keepWords(kept);
   };
-  const look: LedgerWork = async ({ ledgerOf, lookBack, unkeptWords }) => {
+  const look: LedgerWork = async ({ ledgerOf, lookBack, unkeptWords, unlessStopped }, { signal }) => {
     setBack([]);
-    const rows = await ledgerOf(host);
+    const rows = await unlessStopped(ledgerOf(host), signal);
     if (isProblem(rows)) return rows.message;
     const found = lookBack(rows, player, units);
     if (!isProblem(found)) setBack(found);
     const unkept = unkeptWords(rows, session, draft.ledger?.session);
     return [isProblem(found) ? found.message : "", unkept].filter((words) => words !== "").join(" ");
   };
-  const shop: LedgerWork = async ({ ledgerOf, shopFindings, shopWorkbook }) => {
-    const rows = await ledgerOf(host);
+  const shop: LedgerWork = async (tools, { progress, signal }) => {
+    const rows = await tools.unlessStopped(tools.ledgerOf(host), signal);
     if (isProblem(rows)) return rows.message;
     if (rows.length === 0) return "The ledger is empty; keep a session first.";
-    await maker.make(async (taken, made) => shopWorkbook(shopFindings(rows, units), taken, made));
+    const found = await tools.inSlices(tools.shopFindings(rows, units), progress, signal);
+    if (found === null) return tools.STOPPED.message;
+    await maker.make(async (taken, made) => tools.shopWorkbook(found, taken, made));
     return "";
   };
-  const read: LedgerWork = async ({ bringInSelected }) => {
-    const found = await bringInSelected(host);
+  const read: LedgerWork = async ({ bringInSelected, unlessStopped }, { signal }) => {
+    const found = await unlessStopped(bringInSelected(host), signal);
     setBrought(isProblem(found) ? null : found);
     return isProblem(found) ? found.message : "";
   };

@@ -1,5 +1,5 @@
 import { type Comparison, compareBuilds } from "../fitting/compare-builds.ts";
-import { normalizeWork } from "../fitting/normalize-session.ts";
+import { normalizeSession } from "../fitting/normalize-session.ts";
 import { buildNames, type Session } from "../fitting/session.ts";
 import { sessionAir } from "../fitting/session-air.ts";
 import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
@@ -83,7 +83,7 @@ export function* longWork(text: string, order: LongOrder): Generator<LongStep, O
   const air = sessionAir(session.air);
   let standardAir: LongAnswer["standardAir"] = null;
   if (!isProblem(air) && air.stated) {
-    const flying = normalizeWork(session, air);
+    const flying = normalizeSession(session, air);
     let flown = flying.next();
     for (; !flown.done; flown = flying.next()) {
       yield { doing: "Flying every shot in standard air", share: 0.75 + 0.25 * flown.value };

@@ -1,4 +1,5 @@
 import { invalid, type Outcome, unavailable } from "../outcome/problem.ts";
+import { inSlices } from "../slices/in-slices.ts";
 import { count } from "./count.ts";
 import type { LongAnswer, LongOrder, LongStep } from "./long-work.ts";
 import { textOfSource } from "./text-of-source.ts";
@@ -15,9 +16,6 @@ const SCRIPT = "long-worker.js";
 /** Longer texts are refused at the door: their cells would take more memory than a page is given, about 4 GB. */
 const MOST_LETTERS = 200_000_000;
 
-/** Milliseconds of work after which the page gets its turn, where no worker can be had. */
-const HOLD = 30;
-
 /**
  * Reads a long table beside the page, in a worker; in slices on the page itself where none can be started. Answers null
  * once it was stopped.
@@ -33,7 +31,8 @@ export async function runLong(
   const worker = startWorker();
   const found = worker ? await inWorker(worker, source, order, told, stop) : NOT_STARTED;
   if (found !== NOT_STARTED) return found;
-  return inSlices(await textOfSource(source), order, told, stop);
+  await fetchScript();
+  return inSlices(globalThis.longWork!(await textOfSource(source), order), told, stop);
 }
 
 const NOT_STARTED = Symbol("not started");
@@ -69,25 +68,6 @@ function startWorker(): Worker | null {
     return new Worker(SCRIPT);
   } catch {
     return null;
-  }
-}
-
-async function inSlices(
-  text: string,
-  order: LongOrder,
-  told: (step: LongStep) => void,
-  stop: AbortSignal,
-): Promise<Outcome<LongAnswer> | null> {
-  await fetchScript();
-  const work = globalThis.longWork!(text, order);
-  for (;;) {
-    const began = performance.now();
-    let turn = work.next();
-    while (!turn.done && performance.now() - began < HOLD) turn = work.next();
-    if (turn.done) return turn.value;
-    told(turn.value);
-    await new Promise((resume) => setTimeout(resume));
-    if (stop.aborted) return null;
   }
 }
 

@@ -1,4 +1,5 @@
 import { invalid, type Outcome } from "../outcome/problem.ts";
+import { partOf } from "../slices/part-of.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { readRecords } from "./read-records.ts";
 import type { ShotTable } from "./shot-table.ts";
@@ -19,15 +20,6 @@ export function* readInSlices(
     return invalid("The text is empty; a table with a row of headings and a row a shot would do.");
   const delimiter = options.delimiter || sniffDelimiter(plain);
   // Cutting takes about as long as reading.
-  const records = yield* scaled(splitInSlices(plain, delimiter), 0, 0.5);
-  return yield* scaled(readRecords(records, delimiter, options), 0.5, 1);
-}
-
-/** The same work, its shares told as part of a longer one. */
-function* scaled<T>(work: Generator<number, T>, from: number, to: number): Generator<number, T> {
-  for (;;) {
-    const turn = work.next();
-    if (turn.done) return turn.value;
-    yield from + turn.value * (to - from);
-  }
+  const records = yield* partOf(splitInSlices(plain, delimiter), 0, 0.5);
+  return yield* partOf(readRecords(records, delimiter, options), 0.5, 1);
 }

@@ -108,6 +108,23 @@ describe("the ledger in the page", { timeout: 120_000 }, () => {
     expect(await rowsInPage(open.page, "ShotArchive")).toBe(24);
   });
 
+  it("can be stopped while it still reads what the shop's data say", async () => {
+    await open.page.evaluate(() => {
+      const { host } = globalThis.workbench;
+      const real = host.tableCells;
+      Object.assign(host, { tableCells: () => new Promise(() => {}), readAgain: real });
+    });
+    await open.page.locator("#shop-sheet").click();
+    await open.page.locator("#stop-ledger").click();
+    const said = open.page.locator("#ledger-said");
+    await expect.poll(() => said.textContent()).toBe("Stopped; nothing was written.");
+    await open.page.evaluate(() => {
+      const { host } = globalThis.workbench;
+      Object.assign(host, { tableCells: (host as unknown as { readAgain: unknown }).readAgain });
+    });
+    expect(await rowsInPage(open.page, "Ledger")).toBe(4);
+  });
+
   it("says in a sentence that one session is too few to look back on", async () => {
     const { said } = await pressInLedger(open.page, "#look-back");
     expect(said).toContain("one session");

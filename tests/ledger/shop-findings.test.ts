@@ -3,6 +3,7 @@ import { bandsOf } from "../../src/ledger/bands.ts";
 import type { Row } from "../../src/ledger/cell.ts";
 import { shopFindings } from "../../src/ledger/shop-findings.ts";
 import { weightAcrossPlayers } from "../../src/ledger/weight-across-players.ts";
+import { atOnce } from "../../src/slices/at-once.ts";
 import { ols } from "../../src/stats/index.ts";
 import { answer } from "./demo-rows.ts";
 import { simulatedLedger, TRUTH } from "./simulated-ledger.ts";
@@ -66,7 +67,7 @@ describe("what a shop's data say of shaft weight", () => {
 
   test("is by bands of tempo where a tempo is known", () => {
     const known = rows.map((row) => ({ ...row, tempo: 2 + (Number(String(row.player).slice(7)) % 4) / 2 }));
-    const found = shopFindings(known);
+    const found = atOnce(shopFindings(known));
     expect(found.weight.map(({ band }) => band)).toEqual(
       expect.arrayContaining(["tempo below 2.5 to 1", "tempo 2.5 to 3.5 to 1", "tempo from 3.5 to 1"]),
     );
@@ -78,7 +79,7 @@ describe("what a shop's data say of shaft weight", () => {
   });
 
   test("stands by bands of club speed, and says that tempo is not known", () => {
-    const found = shopFindings(rows);
+    const found = atOnce(shopFindings(rows));
     expect(found.weight.map(({ band }) => band)).toContain("club speed 75 to 90 mph");
     expect(found.missing).toContain("Tempo is not in the ledger.");
     expect(found.warnings.length).toBeGreaterThan(3);
@@ -117,7 +118,7 @@ describe("how verdicts held", () => {
       ...session("7", "Cleo", "2026-01-01", ["a*", "b"]),
     ];
     // By hand: Ann's a held at 3; her c of 2 lost at 3; Ben's a lost at 6; Cleo never came back.
-    expect(shopFindings(rows).held).toMatchObject({ lookedAt: 3, held: 1, unseen: 1 });
+    expect(atOnce(shopFindings(rows)).held).toMatchObject({ lookedAt: 3, held: 1, unseen: 1 });
   });
 
   test("neither counts nor loses one at a session that was too close to call", () => {
@@ -128,7 +129,7 @@ describe("how verdicts held", () => {
       ...session("4", "Ben", "2026-02-01", ["a", "b*"], "too close to call"),
       ...session("5", "Ben", "2026-03-01", ["a*", "b"], "leaning"),
     ];
-    expect(shopFindings(rows).held).toMatchObject({ lookedAt: 1, held: 1, unseen: 1 });
+    expect(atOnce(shopFindings(rows)).held).toMatchObject({ lookedAt: 1, held: 1, unseen: 1 });
   });
 });
 
@@ -143,9 +144,9 @@ describe("builds that are tried and never win", () => {
     const close = [1, 2, 3].flatMap((day) =>
       session(`c${day}`, "Eve", `2026-02-0${day}`, ["e", "f*"], "too close to call"),
     );
-    expect(shopFindings(close).neverWon).toEqual([]);
+    expect(atOnce(shopFindings(close)).neverWon).toEqual([]);
     // By hand: b lost in sessions of 2, 3 and 4 builds: 1/2 * 2/3 * 3/4 = 1/4. The fourth chose none.
-    expect(shopFindings(rows).neverWon).toEqual([
+    expect(atOnce(shopFindings(rows)).neverWon).toEqual([
       { build: "b", sessions: 3, chance: expect.closeTo(0.25, 12) },
     ]);
   });

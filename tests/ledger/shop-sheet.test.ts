@@ -2,10 +2,11 @@ import { describe, expect, test } from "vitest";
 import { type ShopFindings, shopFindings } from "../../src/ledger/shop-findings.ts";
 import { shopWorkbook } from "../../src/ledger/shop-sheet.ts";
 import { NOTHING_TAKEN } from "../../src/sheets/free-names.ts";
+import { atOnce } from "../../src/slices/at-once.ts";
 import { simulatedLedger } from "./simulated-ledger.ts";
 
 const MADE = "2026-11-25 10:00 UTC";
-const found = shopFindings(simulatedLedger(200, 3));
+const found = atOnce(shopFindings(simulatedLedger(200, 3)));
 
 /** All that the sheet says, line by line. */
 function lines(findings: ShopFindings): (readonly unknown[])[] {
@@ -40,7 +41,7 @@ describe("the Shop sheet", () => {
   });
 
   test("speaks in metres to those who think in them, bands of club speed included", () => {
-    const metric = shopFindings(simulatedLedger(200, 3), "metric-kmh");
+    const metric = atOnce(shopFindings(simulatedLedger(200, 3), "metric-kmh"));
     const [line] = lines(metric).filter(([band, label]) => band === "all players" && label === "Carry");
     const carry = found.weight.find((one) => one.metric === "carry" && one.band === "all players")!;
     expect(line![2]).toBeCloseTo(carry.perTenGrams * 0.9144, 12);
@@ -59,7 +60,7 @@ describe("the Shop sheet", () => {
   });
 
   test("says what could not be said, of a shop with no rows at all as well", () => {
-    const said = words(shopFindings([]));
+    const said = words(atOnce(shopFindings([])));
     expect(said).toContain("There are not enough players who hit different weights.");
     expect(said).toContain("No player has come back to tell.");
     expect(said).toContain("No build was tried in three sessions");

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { compareBuilds } from "../../src/fitting/compare-builds.ts";
 import { normalizeSession } from "../../src/fitting/normalize-session.ts";
-import { sessionOf } from "../../src/fitting/session.ts";
+import { type Session, sessionOf } from "../../src/fitting/session.ts";
+import { sessionAir } from "../../src/fitting/session-air.ts";
 import { isProblem } from "../../src/outcome/problem.ts";
 import { evenly, meansByBuild } from "../../src/pane/build-means.ts";
 import { emptyDraft } from "../../src/pane/draft.ts";
@@ -11,6 +12,7 @@ import { wordsOf } from "../../src/pane/judge.ts";
 import { type LongAnswer, type LongStep, longWork } from "../../src/pane/long-work.ts";
 import { readShots } from "../../src/shots/read-shots.ts";
 import type { ShotTable } from "../../src/shots/shot-table.ts";
+import { atOnce } from "../../src/slices/at-once.ts";
 import { manyShots } from "../bench/many-shots.ts";
 
 const { facts, builds, corrections } = emptyDraft("1");
@@ -28,6 +30,11 @@ function table(text: string): ShotTable {
   const found = readShots(text);
   if (isProblem(found)) throw new Error(found.message);
   return found;
+}
+function everyShot(session: Session): Float64Array {
+  const air = sessionAir(session.air);
+  if (isProblem(air)) throw new Error(air.message);
+  return atOnce(normalizeSession(session, air));
 }
 function answered(text: string, order?: Parameters<typeof longWork>[1]): LongAnswer {
   const { answer } = worked(text, order);
@@ -67,13 +74,12 @@ test("its sample has every build, evenly picked, and is a table by itself", () =
   expect(evenly(part, 2).length).toBe(16);
 });
 
-test("with the air stated every shot is flown to standard air", async () => {
+test("with the air stated every shot is flown to standard air", () => {
   const text = manyShots(1200);
   const order = { ...ORDER, facts: { ...facts, air: { altitude: 1600 } } };
   const { standardAir } = answered(text, order);
   const session = sessionOf(table(text), { air: { altitude: 1600 } });
-  const every = await normalizeSession(session);
-  if (every === null || isProblem(every)) throw new Error("not flown");
+  const every = everyShot(session);
   expect(standardAir).toEqual(meansByBuild(session, every));
   for (const [place, { mean, shots }] of standardAir!.entries()) {
     expect(shots).toBe(150);
@@ -82,11 +88,10 @@ test("with the air stated every shot is flown to standard air", async () => {
   }
 });
 
-test("means of every shot take the place of those of 300 a build, close by, and say so", async () => {
+test("means of every shot take the place of those of 300 a build, close by, and say so", () => {
   const session = sessionOf(table(manyShots(1000, 2)), { air: { altitude: 1600 } });
   const columns = evenedCarries(session, String);
-  const every = await normalizeSession(session);
-  if (every === null || isProblem(every)) throw new Error("not flown");
+  const every = everyShot(session);
   const [before, after] = [columns, withEvery(session, columns, every)].map(
     (list) => list.find(({ heading }) => heading === STANDARD_AIR)!,
   );
