@@ -245,6 +245,27 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     await page.close();
   });
 
+  it("can be stopped while it saves, keeps the keyboard's place, and saves when asked again", async () => {
+    const { page } = await openWorkbench(open.browser, open.address);
+    // As long as its script is on its way, nothing is written.
+    await page.route("**/xlsx-worker.js", () => {});
+    await page.locator("#save").click();
+    await page.locator("#stop-saving").click();
+    const line = page.locator("#saving");
+    await expect.poll(() => line.textContent()).toBe("Stopped; nothing was saved.");
+    expect(await page.locator("#stop-saving").isVisible()).toBe(false);
+    expect(await page.locator("#save").evaluate((button) => button === document.activeElement)).toBe(true);
+    await page.unroute("**/xlsx-worker.js");
+    await savedFile(page);
+    await expect.poll(() => line.textContent()).toBe("Saved bay-and-bench.xlsx.");
+    await page.route("**/xlsx-worker.js", (route) => route.abort());
+    await page.locator("#save").click();
+    await expect
+      .poll(() => line.textContent())
+      .toMatch(/^Not saved: It could not be written beside the page/);
+    await page.close();
+  });
+
   it("keeps nobody out with forced colours", async () => {
     const page = await open.browser.newPage({ forcedColors: "active", locale: "en-GB" });
     await page.goto(open.address);

@@ -2,7 +2,7 @@ import { bisector } from "d3-array";
 import { strFromU8, strToU8, unzipSync } from "fflate";
 import { CHART_LOOK } from "../../sheets/chart-look.ts";
 import type { SheetPlan, WorkbookPlan } from "../../sheets/plan.ts";
-import { longRows } from "./long-rows.ts";
+import { longRows, piecesOf } from "./long-rows.ts";
 import type { LongRun } from "./long-runs.ts";
 import { zipParts } from "./zip-parts.ts";
 
@@ -15,14 +15,17 @@ export function finishParts(
   bytes: Uint8Array,
   plan: WorkbookPlan,
   runs: readonly (readonly LongRun[])[],
+  told: (share: number) => void,
 ): Uint8Array {
   const parts = unzipSync(bytes);
+  const pieces = runs.flat().reduce((sum, run) => sum + piecesOf(run), 0);
+  let packed = 0;
   return zipParts(
     Object.keys(parts).map((path) => {
       const [, folder, number] = /(\w+)\/[a-z]+(\d+)\.xml$/.exec(path) ?? [];
       const place = Number(number) - 1;
       if (folder === "worksheets" && runs[place]?.length) {
-        return { path, pieces: withRuns(strFromU8(parts[path]!), runs[place]), long: true };
+        return { path, pieces: counted(withRuns(strFromU8(parts[path]!), runs[place])), long: true };
       }
       if (path === "xl/styles.xml") return edited(keepAsText);
       if (folder === "charts") return edited(finishChart);
@@ -34,6 +37,13 @@ export function finishParts(
       }
     }),
   );
+
+  function* counted(rows: Iterable<Uint8Array>): Generator<Uint8Array> {
+    for (const piece of rows) {
+      yield piece;
+      told(Math.min(1, ++packed / pieces));
+    }
+  }
 }
 
 /** A worksheet with the rows of each run between those that the library wrote. */

@@ -30,6 +30,11 @@ export function* longRows(run: LongRun, pattern: string): Generator<string> {
   yield xml;
 }
 
+/** How many pieces the rows of a run come in. */
+export function piecesOf({ cells }: LongRun): number {
+  return Math.ceil((cells.length + 1) / ROWS_AT_ONCE);
+}
+
 function cellXml(value: CellValue, place: string, style: string): string {
   switch (typeof value) {
     case "number":

@@ -11,9 +11,12 @@ import { unwritable } from "./unwritable.ts";
 /**
  * A plan as the bytes of an .xlsx file. Formulas carry the answers of the plan, for readers that do not calculate,
  * and are calculated afresh by a spreadsheet that opens it. Answers a problem for what no such file can hold: a cell
- * with too much text, a table without headings, a list that is too long.
+ * with too much text, a table without headings, a list that is too long. Tells the share of long tables that is packed.
  */
-export async function writeXlsx(plan: WorkbookPlan): Promise<Outcome<Uint8Array>> {
+export async function writeXlsx(
+  plan: WorkbookPlan,
+  told: (share: number) => void = () => {},
+): Promise<Outcome<Uint8Array>> {
   const problem = unwritable(plan);
   if (problem) return problem;
   try {
@@ -31,6 +34,7 @@ export async function writeXlsx(plan: WorkbookPlan): Promise<Outcome<Uint8Array>
       bytes,
       plan,
       sheets.map(({ runs }) => runs),
+      told,
     );
   } catch (error) {
     return invalid(

@@ -2,6 +2,7 @@ import "./page.css";
 import { CATALOGUE } from "../../functions/catalogue.ts";
 import type { FunctionMetadata } from "../../functions/function-metadata.ts";
 import { mountPane } from "../../pane/mount.tsx";
+import { atOnce } from "../../slices/at-once.ts";
 import { about } from "./about.ts";
 import { cellFunction } from "./cell-function.ts";
 import { keepChartsCurrent } from "./chart-pictures.ts";
@@ -31,13 +32,17 @@ async function openPage(): Promise<void> {
   keepChartsCurrent(grid, workbook, memory);
   const introduction = document.querySelector<HTMLDetailsElement>("#about")!;
   const host = foldAfterWriting(workbenchHost(grid, workbook, memory, browserStore()), introduction);
-  const [save, saving] = ["#save", "#saving"].map((one) => document.querySelector<HTMLElement>(one)!);
-  saveButton(save as HTMLButtonElement, saving!, () => planOfGrid(workbook, memory));
+  const save = {
+    save: document.querySelector<HTMLButtonElement>("#save")!,
+    line: document.querySelector<HTMLElement>("#saving")!,
+    stop: document.querySelector<HTMLButtonElement>("#stop-saving")!,
+  };
+  saveButton(save, grid, () => planOfGrid(workbook, memory));
   await about(introduction, workbook, host);
   mountPane(document.querySelector<HTMLElement>("#pane")!, host, { demo: true });
   // For the tests, and for the curious who open the browser's console.
   Object.assign(globalThis, {
-    workbench: { grid, workbook, host, plan: () => planOfGrid(workbook, memory) },
+    workbench: { grid, workbook, host, plan: () => atOnce(planOfGrid(workbook, memory)) },
   });
 }
 

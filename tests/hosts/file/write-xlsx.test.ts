@@ -4,7 +4,7 @@ import { readXlsx } from "hucre";
 import { describe, expect, test } from "vitest";
 import { writeXlsx } from "../../../src/hosts/file/write-xlsx.ts";
 import { isProblem } from "../../../src/outcome/problem.ts";
-import type { CellValue, WorkbookPlan } from "../../../src/sheets/plan.ts";
+import type { Block, CellValue, WorkbookPlan } from "../../../src/sheets/plan.ts";
 import { contentsOfPlan } from "../../contents-of-plan.ts";
 import { planOfCells } from "../../sheets/plan-of-cells.ts";
 import { AWKWARD_TEXTS, samplePlan } from "../../sheets/sample-plan.ts";
@@ -108,6 +108,27 @@ describe("writeXlsx", () => {
       tables: [{ name: "Long", area: area(1, 2, 1401, 5) }],
     });
     expect(await contentsOfXlsx(await written(plan))).toEqual(contentsOfPlan(plan));
+    // The same handed over in blocks, as a workbook is that is read in slices.
+    const [below, table, above] = plan.sheets[0]!.blocks as [Block, Block, Block];
+    const parts = [0, 600, 1200].map((from) => ({
+      row: table.row + from,
+      column: table.column,
+      cells: table.cells.slice(from, from + 600),
+    }));
+    const inBlocks = { ...plan, sheets: [{ ...plan.sheets[0]!, blocks: [above, ...parts, below] }] };
+    expect(await contentsOfXlsx(await written(inBlocks))).toEqual(contentsOfPlan(plan));
+  });
+
+  test("tells how much of its long tables is packed", async () => {
+    const cells = Array.from({ length: 5000 }, (_, i): CellValue[] => [i, `shot ${i}`]);
+    const shares: number[] = [];
+    await writeXlsx(planOfCells(cells), (share) => shares.push(share));
+    expect(shares.length).toBeGreaterThan(10);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
+    shares.length = 0;
+    await writeXlsx(planOfCells([["short"]]), (share) => shares.push(share));
+    expect(shares).toEqual([]);
   });
 
   test("makes no formula of text, and marks text that an edit would turn into one", async () => {
