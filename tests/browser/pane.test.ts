@@ -43,6 +43,21 @@ describe("the pane", { timeout: PATIENCE }, () => {
     expect(await page.locator(".steps li").count()).toBe(3);
   });
 
+  test("shows another player's table under no name of the demo's once it is pasted over the demo", async () => {
+    const page = await openPane(browser, {}, { demo: true });
+    await openAll(page);
+    const player = page.getByLabel("Player", { exact: true });
+    expect(await player.inputValue()).toBe("Rowan Tilsley (invented)");
+    await paste(page, "Build\tCarry\nA\t150\nA\t152\nB\t160\nB\t161");
+    await expect.poll(() => player.inputValue()).toBe("");
+    await page.locator("#make-sheets").click();
+    await expect.poll(() => status(page).textContent()).toMatch(/^Added /);
+    const printed = await page.evaluate(() => JSON.stringify(globalThis.paneTest.host!.written));
+    expect(printed).not.toContain("invented");
+    await page.locator("#undo").click();
+    await expect.poll(() => player.inputValue()).toBe("Rowan Tilsley (invented)");
+  });
+
   test("follows a tick with figures and picture, and undo brings both back", async () => {
     const page = await openPane(browser);
     await paste(page, DEMO_TEXT);
