@@ -160,6 +160,21 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 });
 
+test("says below the chances that they are rounded, where those shown do not make 100", async () => {
+  const page = await openPane(browser, {}, { demo: true });
+  const chances = page.locator("[aria-labelledby^=chances] desc");
+  const caption = page.locator("figure", { has: chances }).locator("figcaption");
+  const sum = async () => {
+    const said = [...((await chances.textContent()) ?? "").matchAll(/(\d+) in 100/g)];
+    return said.reduce((total, [, figure]) => total + Number(figure), 0);
+  };
+  await expect.poll(sum).toBe(101);
+  expect(await caption.textContent()).toContain("Each is rounded");
+  await page.locator("#goal").selectOption("window");
+  await expect.poll(sum).toBe(100);
+  expect(await caption.textContent()).not.toContain("rounded");
+});
+
 describe("what the flight model adds", { timeout: PATIENCE }, () => {
   test("tells carries in standard air once the air is stated, in the units of the place", async () => {
     const page = await openPane(browser);
