@@ -46,6 +46,21 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
     await page.close();
   });
 
+  test("are kept where what was put right about columns is not, and that is told of", async () => {
+    const page = await openPane(
+      {},
+      { keepRefuses: "The workbook is full.", keepRefusesKey: "bench-mappings" },
+    );
+    await box(page).fill("Build\tCarry\tRun\nA\t150\t10\nA\t152\t12");
+    await openAll(page);
+    await page.getByLabel("What Run holds").selectOption({ label: "Peak height" });
+    await expect
+      .poll(() => page.locator("#unkept").textContent())
+      .toMatch(/columns could not be remembered .* The workbook is full\.$/);
+    await expect.poll(async () => (await texts(page))[SESSIONS]).toContain('"height"');
+    await page.close();
+  });
+
   test("that cannot be kept are told of", async () => {
     const page = await openPane({}, { keepRefuses: "The workbook is full." });
     await box(page).fill(DEMO_TEXT);
