@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
 import webpack from "webpack";
-import { functionsHelp } from "./src/hosts/excel/functions-help.js";
+import { functionsHelp, helpIcons } from "./src/hosts/excel/functions-help.js";
 import { licenceNotices } from "./src/hosts/licence-notices.js";
 import { longWorker } from "./src/pane/bundle-long-worker.js";
 import { QUANTITY_SIZES_TEXT } from "./src/units/quantity-sizes-text.js";
@@ -19,6 +19,7 @@ export default [
   build("page", { page: "./src/hosts/workbench/page.ts" }, "dist/workbench", [
     copies("src/hosts/workbench/page.html", "index.html"),
     emits(functionsHelp),
+    emits(helpIcons),
     emits(longWorker),
     withoutHyphenation(),
   ]),

@@ -7,10 +7,11 @@ import { goalMeasured } from "./goal-measured.ts";
 import { groupDistances } from "./group-distances.ts";
 import { listWords } from "./list-words.ts";
 import { driftForPlayer } from "./order-drift.ts";
+import { outOfHundred, roundedNote } from "./out-of-hundred.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import { type PlayerChange, playerChanges } from "./player-changes.ts";
 import type { Goal, Session } from "./session.ts";
-import { outOfHundred, verdictWords } from "./verdict-words.ts";
+import { verdictWords } from "./verdict-words.ts";
 import { windowReason } from "./window-reason.ts";
 
 /** What a player takes home, in words that need no fitter beside them. */
@@ -130,11 +131,12 @@ function sureWords(session: Session, decision: Decision, next: string): string[]
   const rest = listWords(
     others.map(({ build, chance }, i) => `${build} ${i === 0 ? "has " : ""}${outOfHundred(chance)}`),
   );
+  const rounded = roundedNote(chances.builds.map(({ chance }) => chance));
   const counts = chances.builds.map(({ n }) => n);
   const [fewest, most] = [Math.min(...counts), Math.max(...counts)];
   const each = fewest === most ? String(fewest) : `${fewest} to ${most}`;
   return [
-    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length === 2 ? "two" : chances.builds.length}; ${rest}.`,
+    `${SAID[verdict]} As far as these shots can tell, ${best.build} has ${first} chances in 100 of being the best of the ${chances.builds.length === 2 ? "two" : chances.builds.length}; ${rest}.${rounded && ` ${rounded}`}`,
     `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day could change the order.`,
     next,
     ...driftForPlayer(session),

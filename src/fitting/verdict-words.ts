@@ -6,6 +6,7 @@ import type { Decision } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
 import { groupDistances } from "./group-distances.ts";
 import { listWords } from "./list-words.ts";
+import { outOfHundred } from "./out-of-hundred.ts";
 import { shownFigure } from "./plain-sentences.ts";
 import type { Goal, Session } from "./session.ts";
 
@@ -74,13 +75,6 @@ function reasons(session: Session, { best, runnerUp, chances }: Decision, compar
     lines.push(`${shots} ${group.mine} ${from} the middle of its group, ${beside} with ${other}.`);
   }
   return lines;
-}
-
-/** Chances are known to a few in a hundred at best, and nothing is ever certain. */
-export function outOfHundred(chance: number): string {
-  const rounded = Math.round(chance * 100);
-  if (rounded >= 99) return "99 or more";
-  return rounded < 1 ? "fewer than 1" : String(rounded);
 }
 
 /** What a lower figure of a metric takes from the player. */

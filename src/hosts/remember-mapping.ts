@@ -1,4 +1,4 @@
-import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import type { ReadOptions } from "../shots/read-options.ts";
 import type { Host } from "./host.ts";
 import { isRecord } from "./is-record.ts";
@@ -14,13 +14,13 @@ const MOST = 40;
 /** The mapping that was remembered in this workbook for tables with this signature, or null. */
 export async function recallMapping(host: Host, signature: string): Promise<Mapping | null> {
   if (signature === "") return null;
-  const found = (await recallAll(host)).find(([known]) => known === signature);
-  return found ? found[1] : null;
+  const all = await recallAll(host);
+  return isProblem(all) ? null : (all.find(([known]) => known === signature)?.[1] ?? null);
 }
 
 /**
  * Remembers a mapping for all tables with this signature; an empty mapping forgets it. A table without headings has
- * no signature and is not remembered.
+ * no signature and is not remembered. Where what is remembered cannot be fetched nothing is, for it would be lost.
  */
 export async function rememberMapping(
   host: Host,
@@ -29,6 +29,7 @@ export async function rememberMapping(
 ): Promise<Outcome<true>> {
   if (signature === "") return true;
   const before = await recallAll(host);
+  if (isProblem(before)) return before;
   const others = before.filter(([known]) => known !== signature);
   const { columns = {}, units = {} } = mapping;
   const empty = Object.keys(columns).length === 0 && Object.keys(units).length === 0;
@@ -38,10 +39,10 @@ export async function rememberMapping(
   return isProblem(kept) ? kept : true;
 }
 
-async function recallAll(host: Host): Promise<readonly (readonly [string, Mapping])[]> {
+async function recallAll(host: Host): Promise<Outcome<readonly (readonly [string, Mapping])[]>> {
+  const text = await host.recall(KEY).catch((error) => unavailable(String(error)));
+  if (isProblem(text)) return text;
   try {
-    const text = await host.recall(KEY);
-    if (isProblem(text)) return [];
     const found: unknown = JSON.parse(text ?? "null");
     if (!isRecord(found) || found.version !== 1 || !Array.isArray(found.mappings)) return [];
     return found.mappings.flatMap(toEntry);

@@ -1,7 +1,9 @@
+import { DEMO_TEXT } from "../fitting/demo.ts";
 import { calledNow } from "./called-now.ts";
 import type { Change } from "./change.ts";
 import { type Draft, emptyDraft, type Kept, openDraft } from "./draft.ts";
 import { goesOn } from "./goes-on.ts";
+import { withoutDemo } from "./without-demo.ts";
 
 /** What is kept after a change. Answers the same object where nothing changed. */
 export function applyChange(kept: Kept, change: Change): Kept {
@@ -35,8 +37,11 @@ type DraftChange = Exclude<Change, { does: "units" | "new" | "open" | "forget" |
 
 function changeDraft(draft: Draft, change: DraftChange): Draft {
   switch (change.does) {
-    case "text":
-      return change.text === draft.text ? draft : withText(draft, change.text, change.ticks);
+    case "text": {
+      if (change.text === draft.text) return draft;
+      const holder = goesOn(DEMO_TEXT, change.text) ? draft : withoutDemo(draft, change.date);
+      return withText(holder, change.text, change.ticks);
+    }
     case "add":
       return change.text.trim() === "" ? draft : { ...draft, text: joined(draft.text, change.text) };
     case "correct": {

@@ -12,6 +12,7 @@ import { isTyping } from "./is-typing.ts";
 import { LONG_TEXT } from "./long-text.ts";
 import { MapColumns } from "./map-columns.tsx";
 import { textOfSource } from "./text-of-source.ts";
+import { today } from "./today.ts";
 import { useFetched } from "./use-fetched.ts";
 
 interface BringShotsProps {
@@ -36,7 +37,7 @@ export function BringShots({ host, draft, problem, dispatch, follow, takeLong }:
   const ownWords = useRef(false);
   const take = (text: string, typed = false) => {
     setTrouble("");
-    dispatch({ does: "text", text, typed });
+    dispatch({ does: "text", text, typed, date: today() });
   };
   const takeFile = async (found: File | undefined) => {
     if (!found) return;

@@ -5,13 +5,14 @@ import type { BenchChoice, BuildDetails, Correction, Draft, Facts, InLedger, Pla
 export type Change =
   /**
    * With `ticks` the text comes from a table that is followed, and these are the ticks of its lines. `typed`: letter by
-   * letter into the box, so that one step back takes all of it.
+   * letter into the box, so that one step back takes all of it. `date`: the day of a session that begins with it.
    */
   | {
       readonly does: "text";
       readonly text: string;
       readonly ticks?: Draft["ticks"];
       readonly typed?: boolean;
+      readonly date?: string;
     }
   | { readonly does: "add"; readonly text: string }
   | { readonly does: "correct"; readonly column: number; readonly correction: Correction }

@@ -6,6 +6,8 @@ import type { Figures } from "./figures.ts";
 import type { LongAnswer } from "./long-work.ts";
 import { freeId } from "./session-name.ts";
 import { textOfSource } from "./text-of-source.ts";
+import { today } from "./today.ts";
+import { withoutDemo } from "./without-demo.ts";
 
 interface LongFindingsProps {
   readonly answer: LongAnswer;
@@ -35,7 +37,7 @@ export function LongFindings({
   parts,
 }: LongFindingsProps) {
   const carry = displayOf("carry", kept.units, figures);
-  const { facts, builds } = openDraft(kept);
+  const { facts, builds } = withoutDemo(openDraft(kept), today());
   // What the table was read with goes along. A part has headings of its own, which need no correcting.
   const onTheDesk = (text: string, title: string, right: Draft["corrections"]) => {
     const draft = { ...emptyDraft(freeId(kept)), text, builds, corrections: right };

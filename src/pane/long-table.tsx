@@ -12,6 +12,8 @@ import { LONG_TEXT } from "./long-text.ts";
 import type { LongAnswer, LongStep } from "./long-work.ts";
 import { runLong } from "./run-long.ts";
 import { textOfSource } from "./text-of-source.ts";
+import { today } from "./today.ts";
+import { withoutDemo } from "./without-demo.ts";
 
 interface LongTableProps {
   readonly source: string | Blob;
@@ -36,7 +38,7 @@ export function LongTable(props: LongTableProps) {
   const [step, setStep] = useState<LongStep | null>(null);
   const [answer, setAnswer] = useState<Outcome<LongAnswer> | null>(null);
   const [corrections, setCorrections] = useState<Draft["corrections"]>({});
-  const { facts, builds } = openDraft(kept);
+  const { facts, builds } = withoutDemo(openDraft(kept), today());
   const { leftHanded, goal, baseline, air, windows } = facts;
   // Who plays and what the session is called changes nothing in the answer.
   const asked = JSON.stringify({ leftHanded, goal, baseline, air, windows, builds, units: kept.units });

@@ -39,7 +39,7 @@ export function Pane({ host, demo }: PaneProps) {
   const { desk, dispatch: put, take: dispatch, ready, long, setLong, keptTrouble } = useDesk(host, demo);
   const figures = useMemo(() => figuresFor(), []);
   const draft = openDraft(desk.kept);
-  useRememberedMapping(host, draft, dispatch);
+  const unremembered = useRememberedMapping(host, draft, dispatch);
   const { units } = desk.kept;
   const filling = useFetched(fetchFilling, draft.facts.fill);
   const waits = draft.facts.fill && !filling;
@@ -62,7 +62,7 @@ export function Pane({ host, demo }: PaneProps) {
   return (
     <>
       <PaneHead kept={desk.kept} dispatch={dispatch} canUndo={desk.past.length > 0} />
-      <KeepNotice {...keptTrouble} />
+      <KeepNotice {...keptTrouble} unremembered={unremembered} />
       <FetchNotice />
       <div class="parts">
         <Section id="bring" title="Bring shots" startOpen>

@@ -1,6 +1,7 @@
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Host } from "../hosts/host.ts";
 import { recallMapping, rememberMapping } from "../hosts/remember-mapping.ts";
+import { isProblem, type Problem } from "../outcome/problem.ts";
 import { headerSignature } from "../shots/header-signature.ts";
 import { correctionsOf } from "./corrections-of.ts";
 import type { DeskAction } from "./desk.ts";
@@ -9,9 +10,14 @@ import { type Corrected, mappingToRemember } from "./mapping-to-remember.ts";
 
 /**
  * What was once put right about the columns of a table is put right in the next one with the same headings. A
- * session in which something was put right already stays as it is.
+ * session in which something was put right already stays as it is. Answers why the latest could not be remembered.
  */
-export function useRememberedMapping(host: Host, draft: Draft, dispatch: (action: DeskAction) => void): void {
+export function useRememberedMapping(
+  host: Host,
+  draft: Draft,
+  dispatch: (action: DeskAction) => void,
+): Problem | null {
+  const [unremembered, setUnremembered] = useState<Problem | null>(null);
   const signature = useMemo(() => headerSignature(draft.text), [draft.text]);
   const { id, corrections } = draft;
   const before = useRef<Corrected | null>(null);
@@ -31,6 +37,10 @@ export function useRememberedMapping(host: Host, draft: Draft, dispatch: (action
     const now = { id, signature, corrections };
     const mapping = mappingToRemember(before.current, now);
     before.current = now;
-    if (mapping) void rememberMapping(host, signature, mapping);
+    if (!mapping) return;
+    void rememberMapping(host, signature, mapping).then((done) =>
+      setUnremembered(isProblem(done) ? done : null),
+    );
   }, [host, id, signature, corrections]);
+  return unremembered;
 }

@@ -1,5 +1,5 @@
+import { outOfHundred, roundedNote } from "../fitting/out-of-hundred.ts";
 import { GOALS, type Goal, type Session } from "../fitting/session.ts";
-import { outOfHundred } from "../fitting/verdict-words.ts";
 import { isProblem } from "../outcome/problem.ts";
 import { type Chance, chancePicture } from "../pictures/chance-picture.ts";
 import { localWords } from "../sheets/local-words.ts";
@@ -70,7 +70,7 @@ function Chances({ chances, figures }: { readonly chances: readonly Chance[]; re
       <Drawing id="chances" figures={figures} draw={(frame) => chancePicture(frame, chances, text)} />
       <figcaption class="quiet">
         How likely each build is the best of those tried, as far as these shots can say. Even chances mean:
-        nobody knows yet.
+        nobody knows yet. {roundedNote(chances.map(({ chance }) => chance))}
       </figcaption>
     </figure>
   );

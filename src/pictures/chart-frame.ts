@@ -17,7 +17,9 @@ export interface Plot {
   readonly bottom: number;
 }
 
+/** Pixels of the title's letters, and the mean width of a bold letter against its height, about. */
 const TITLE = 15;
+const BOLD_LETTER = 0.6;
 
 /** Room for the title, the legend and the labels of the axes. */
 export function plotOf(chart: ChartPlan, { width, height }: Size): Plot {
@@ -60,10 +62,18 @@ export function titles(chart: ChartPlan, { width }: Size, plot: Plot): Mark[] {
   const below = plot.bottom + labelRoom(chart) + FONT;
   const sideways = { transform: `translate(16 ${round(middle)}) rotate(-90)` };
   return [
-    text(chart.title, width / 2, TITLE + 5, { "font-size": TITLE, "font-weight": "bold" }),
+    text(chart.title, width / 2, TITLE + 5, {
+      "font-size": titleSize(chart.title, width),
+      "font-weight": "bold",
+    }),
     ...(chart.x.title ? [text(chart.x.title, (plot.left + plot.right) / 2, below)] : []),
     ...(chart.y.title ? [text(chart.y.title, 0, 0, sideways)] : []),
   ];
+}
+
+/** A title too long for its letters gets smaller ones; a second line would set the chart off from those beside it. */
+function titleSize(title: string, width: number): number {
+  return round(Math.min(TITLE, (width - 12) / (title.length * BOLD_LETTER)));
 }
 
 /** Lines across at round figures, with their labels, and a stronger line at 0. */

@@ -1,5 +1,5 @@
 import type { GoalChances } from "../fitting/chances.ts";
-import { outOfHundred } from "../fitting/verdict-words.ts";
+import { outOfHundred, roundedNote } from "../fitting/out-of-hundred.ts";
 import { FIRST_CHART_COLUMN, FIRST_CHART_ROW } from "./chart-place.ts";
 import type { Area } from "./plan.ts";
 import { area, type SheetDraft } from "./sheet-draft.ts";
@@ -24,11 +24,15 @@ export function putChanceChart(
     "plain",
   );
   workings.format(area(FIRST_CHART_ROW, column + 1, length), "0%");
+  const said = chances.builds
+    .map(({ build, chance }) => `${build} ${outOfHundred(chance)} in 100`)
+    .join(", ");
+  const rounded = roundedNote(chances.builds.map(({ chance }) => chance));
   const at = (step: number) => ({ sheet, area: area(FIRST_CHART_ROW, column + step, length) });
   draft.chart({
     name: "Chance of being best",
     title: "Chance of being the best build",
-    alt: `Bars: ${chances.builds.map(({ build, chance }) => `${build} ${outOfHundred(chance)} in 100`).join(", ")}.`,
+    alt: `Bars: ${said}.${rounded && ` ${rounded}`}`,
     area: where,
     kind: "bar",
     x: { title: "", format: "@" },

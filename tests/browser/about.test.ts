@@ -1,11 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
 import { FUNCTIONS } from "../../src/functions/catalogue.ts";
 import { aroundPage } from "./around-page.ts";
+import { axeFaults } from "./axe-faults.ts";
 import { rawValue } from "./workbench-page.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const PATIENCE = 120_000;
 
 const open = aroundPage();
@@ -59,12 +57,9 @@ describe("a first visit to the page", { timeout: PATIENCE }, () => {
 
   it("finds nothing in a reader's way outside the grid itself", async () => {
     await open.page.locator("#about summary").click();
-    await open.page.evaluate(AXE);
     for (const colorScheme of ["light", "dark"] as const) {
       await open.page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-      const found = await open.page.evaluate('axe.run({ exclude: ["#grid"] })');
-      const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+      expect(await axeFaults(open.page, { exclude: ["#grid"] })).toEqual([]);
     }
     expect(open.complaints).toEqual([]);
   });

@@ -51,6 +51,20 @@ describe("the page with the open grid", { timeout: 30_000 }, () => {
     await open.page.setViewportSize({ width: 1400, height: 850 });
   });
 
+  it("keeps grid and pane in sight below a sentence of thousands of letters, which scrolls", async () => {
+    await typeInto(open.page, "A5", '=CLUB.SWINGWEIGHT.MOMENT(REPT("heavy ",1000))');
+    await open.page.keyboard.press("ArrowUp");
+    const why = open.page.locator("#why");
+    await expect.poll(async () => (await why.textContent())?.length).toBeGreaterThan(6000);
+    const heights = await open.page.evaluate(() =>
+      [".bar", "#grid", "#pane"].map((one) => document.querySelector(one)!.getBoundingClientRect().height),
+    );
+    expect(heights[0]).toBeLessThan(150);
+    for (const height of heights.slice(1)) expect(height).toBeGreaterThan(400);
+    expect(await why.evaluate((line) => line.scrollHeight > line.clientHeight)).toBe(true);
+    expect(await axeFaults(open.page, ".bar")).toEqual([]);
+  });
+
   it("spills an answer that is several cells", async () => {
     await typeInto(open.page, "C1", "430");
     await typeInto(open.page, "C2", "440");

@@ -1,20 +1,15 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
-import { openBrowser } from "./open-browser.ts";
-import { openAll, openPane } from "./pane-page.ts";
+import { aroundPane } from "./around-pane.ts";
+import { openAll } from "./pane-page.ts";
 
 const PATIENCE = 60_000;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-}, PATIENCE);
-afterAll(() => browser?.close());
+const openPane = aroundPane();
 
 /** The pane with the demo session in it and every part open. */
 async function openDemo(look = {}) {
-  const page = await openPane(browser, look, { demo: true });
+  const page = await openPane(look, { demo: true });
   await openAll(page);
   await page.locator("#set-text").waitFor();
   return page;
@@ -36,7 +31,7 @@ describe("the way to the bench", { timeout: PATIENCE }, () => {
   });
 
   test("is walked by keyboard alone, from the closed part to the written sheet", async () => {
-    const page = await openPane(browser, {}, { demo: true });
+    const page = await openPane({}, { demo: true });
     await page.locator("#bench .brief").waitFor();
     const at = () =>
       page.evaluate(() => {
@@ -104,7 +99,7 @@ describe("the way to the bench", { timeout: PATIENCE }, () => {
     await page.locator("#bench-build").selectOption("120 g low-launch");
     const texts = () => page.evaluate(() => Object.fromEntries(globalThis.paneTest.host!.texts));
     await expect.poll(async () => Object.values(await texts()).join()).toContain('120 g low-launch","set"');
-    const again = await openPane(browser, {}, { kept: await texts() });
+    const again = await openPane({}, { kept: await texts() });
     await openAll(again);
     await expect.poll(() => again.locator("#bench-build").inputValue()).toBe("120 g low-launch");
   });
@@ -112,7 +107,7 @@ describe("the way to the bench", { timeout: PATIENCE }, () => {
 
 describe("before the first ball", { timeout: PATIENCE }, () => {
   test("a plan names the build of every ball, and goes onto a sheet", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await openAll(page);
     await page.locator("#plan-builds").fill("A\nB\nC\nD");
     await expect.poll(() => page.locator(".rounds li").count()).toBe(6);
@@ -123,7 +118,7 @@ describe("before the first ball", { timeout: PATIENCE }, () => {
   });
 
   test("a difference that matters decides how many shots it takes", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await openAll(page);
     await page.locator("#plan-builds").fill("A\nB");
     await page.getByLabel("Enough to see a difference that matters").check();
@@ -162,7 +157,7 @@ describe("what a shop sets for itself", { timeout: PATIENCE }, () => {
       .toMatch(/km\/h136,5/);
     const texts = () => page.evaluate(() => Object.fromEntries(globalThis.paneTest.host!.texts));
     await expect.poll(async () => Object.values(await texts()).join()).toContain("metric-kmh");
-    const again = await openPane(browser, {}, { kept: await texts() });
+    const again = await openPane({}, { kept: await texts() });
     expect(await again.locator("#units").inputValue()).toBe("metric-kmh");
   });
 

@@ -13,6 +13,8 @@ export interface PaneTest {
   /** What the host says instead of keeping, and instead of handing out what was kept. */
   readonly keepRefuses?: string;
   readonly recallRefuses?: string;
+  /** The one key that it refuses to keep; left out: it refuses all. */
+  readonly keepRefusesKey?: string;
   /** What the host says when it is asked for its tables; told once. */
   readonly tablesRefuse?: string;
   /** Whether the host can follow a table. */
@@ -30,6 +32,7 @@ const {
   slow = 0,
   refuses,
   keepRefuses,
+  keepRefusesKey,
   recallRefuses,
   tablesRefuse,
   follows,
@@ -47,7 +50,9 @@ mountPane(
     ...memory,
     ...(follows ? { follow: async () => async () => {} } : {}),
     keep: async (key, text) =>
-      keepRefuses ? { kind: "unavailable", message: keepRefuses } : memory.keep(key, text),
+      keepRefuses && (keepRefusesKey ?? key) === key
+        ? { kind: "unavailable", message: keepRefuses }
+        : memory.keep(key, text),
     recall: async (key) =>
       recallRefuses ? { kind: "unavailable", message: recallRefuses } : memory.recall(key),
     tables: async () => {

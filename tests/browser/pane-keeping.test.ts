@@ -1,17 +1,13 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
+import { aroundPane } from "./around-pane.ts";
 import { axeFaults } from "./axe-faults.ts";
-import { openBrowser } from "./open-browser.ts";
-import { openAll, openPane } from "./pane-page.ts";
+import { openAll } from "./pane-page.ts";
 
 const PATIENCE = 60_000;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-}, PATIENCE);
-afterAll(() => browser?.close());
+const openPane = aroundPane();
 
 const texts = (page: Page) => page.evaluate(() => Object.fromEntries(globalThis.paneTest.host!.texts));
 const box = (page: Page) => page.locator("#shots-text");
@@ -19,7 +15,7 @@ const SESSIONS = "bench-sessions";
 
 describe("sessions in the pane", { timeout: PATIENCE }, () => {
   test("are not kept by opening the pane alone", async () => {
-    const page = await openPane(browser, {}, { demo: true });
+    const page = await openPane({}, { demo: true });
     await page.waitForTimeout(1000);
     expect(await texts(page)).toEqual({});
     await page.close();
@@ -27,7 +23,7 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
 
   test("of a later version stay as they are until they are put aside", async () => {
     const later = '{"version":2,"drafts":[]}';
-    const page = await openPane(browser, {}, { demo: true, kept: { [SESSIONS]: later } });
+    const page = await openPane({}, { demo: true, kept: { [SESSIONS]: later } });
     expect(await page.locator("#unread").textContent()).toContain("a later version of this pane wrote them");
     expect(await axeFaults(page)).toEqual([]);
     await box(page).fill(DEMO_TEXT);
@@ -41,7 +37,7 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
   });
 
   test("that the host does not hand out are not written over", async () => {
-    const page = await openPane(browser, {}, { demo: true, recallRefuses: "The spreadsheet is busy." });
+    const page = await openPane({}, { demo: true, recallRefuses: "The spreadsheet is busy." });
     expect(await page.locator("#unread").textContent()).toContain("The spreadsheet is busy.");
     expect(await page.locator("#put-aside").count()).toBe(0);
     await box(page).fill(DEMO_TEXT);
@@ -50,8 +46,23 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
     await page.close();
   });
 
+  test("are kept where what was put right about columns is not, and that is told of", async () => {
+    const page = await openPane(
+      {},
+      { keepRefuses: "The workbook is full.", keepRefusesKey: "bench-mappings" },
+    );
+    await box(page).fill("Build\tCarry\tRun\nA\t150\t10\nA\t152\t12");
+    await openAll(page);
+    await page.getByLabel("What Run holds").selectOption({ label: "Peak height" });
+    await expect
+      .poll(() => page.locator("#unkept").textContent())
+      .toMatch(/columns could not be remembered .* The workbook is full\.$/);
+    await expect.poll(async () => (await texts(page))[SESSIONS]).toContain('"height"');
+    await page.close();
+  });
+
   test("that cannot be kept are told of", async () => {
-    const page = await openPane(browser, {}, { keepRefuses: "The workbook is full." });
+    const page = await openPane({}, { keepRefuses: "The workbook is full." });
     await box(page).fill(DEMO_TEXT);
     await expect.poll(() => page.locator("#unkept").textContent()).toContain("The workbook is full.");
     expect(await axeFaults(page)).toEqual([]);
@@ -59,7 +70,7 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
   });
 
   test("are kept at once when the page is hidden", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await page.evaluate(() => dispatchEvent(new Event("pagehide")));
     expect(Object.keys(await texts(page))).toEqual([SESSIONS]);
@@ -67,7 +78,7 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
   });
 
   test("start over empty and come back with one press of Undo", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     await page.getByLabel("Player", { exact: true }).fill("Rowan");
@@ -84,7 +95,7 @@ describe("sessions in the pane", { timeout: PATIENCE }, () => {
   });
 
   test("go back one pasted table at a time", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await box(page).fill("Build\tCarry\nA\t150");
     await page.locator("#undo").click();
@@ -111,7 +122,7 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
     }, what);
 
   test("becomes the table: text, and a file in whatever encoding", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await drop(page, { text: "Build\tCarry\nA\t150" });
     await expect.poll(() => page.locator("#reading .brief").textContent()).toBe("1 shot, 1 build");
     // Windows-1252, as programs of that system write it: ä is the byte E4.
@@ -121,7 +132,7 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
   });
 
   test("without text changes nothing and is told of, and so is a workbook", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill("Build\tCarry\nA\t150");
     await drop(page, {});
     await expect.poll(() => page.getByText("What was dropped holds no text").count()).toBe(1);
@@ -132,7 +143,7 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
   });
 
   test("from within the box is the browser's to move, and replaces nothing", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill("Build\tCarry\nA\t150");
     const left = await box(page).evaluate((area) => {
       const event = { dataTransfer: new DataTransfer(), bubbles: true, cancelable: true };
@@ -146,7 +157,7 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
   });
 
   test("or opened as a file can be taken a second time", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     const file = { name: "shots.csv", mimeType: "text/csv", buffer: Buffer.from("Build,Carry\nA,150") };
     for (let time = 0; time < 2; time++) {
       await page.locator("#pane input[type=file]").setInputFiles(file);
@@ -160,7 +171,7 @@ describe("what is dropped on the pane", { timeout: PATIENCE }, () => {
 
 describe("what a build is made of", { timeout: PATIENCE }, () => {
   test("stays in its box while it is typed, though shots come in meanwhile", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     await page.getByLabel("Player", { exact: true }).fill("Row");
@@ -184,7 +195,7 @@ describe("what a build is made of", { timeout: PATIENCE }, () => {
   });
 
   test("is entered, refused with bounds that would do, taken out again and stays so", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     const card = page.locator("#builds .card").nth(1);
@@ -205,7 +216,7 @@ describe("what a build is made of", { timeout: PATIENCE }, () => {
     await enter("Name", "Blue");
     await expect.poll(() => card.locator("label.choice").textContent()).toContain("Blue");
     await expect.poll(async () => (await texts(page))[SESSIONS]).toContain('"Blue"');
-    const again = await openPane(browser, {}, { kept: await texts(page) });
+    const again = await openPane({}, { kept: await texts(page) });
     await openAll(again);
     const [first] = await again
       .locator("#builds .card summary")
@@ -217,7 +228,7 @@ describe("what a build is made of", { timeout: PATIENCE }, () => {
   });
 
   test("goes to the bench with a name given later, and its own set file with it", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     await page.locator("#set-text").waitFor();
@@ -235,7 +246,7 @@ describe("the keyboard's place", { timeout: PATIENCE }, () => {
   const focused = (page: Page) => page.evaluate(() => document.activeElement?.id ?? "");
 
   test("stays where a press takes the reason for the button away, or goes where one would look next", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill("Build\tCarry\tLaunch\tSpin\tClub\nA\t150\t16\t6000\t7 iron");
     await page.locator("#more-shots").fill("B\t160\t16\t6000\t7 iron");
     await page.locator("#add-shots").press("Enter");
@@ -250,7 +261,7 @@ describe("the keyboard's place", { timeout: PATIENCE }, () => {
   });
 
   test("goes to what a button was about that is no longer there", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     await page.locator("#set-text").waitFor();
@@ -268,7 +279,7 @@ describe("the keyboard's place", { timeout: PATIENCE }, () => {
   });
 
   test("comes back to the button that wrote when the one that stops goes", async () => {
-    const page = await openPane(browser, {}, { slow: 20_000 });
+    const page = await openPane({}, { slow: 20_000 });
     await box(page).fill(DEMO_TEXT);
     await page.locator("#make-sheets").press("Enter");
     await page.locator("#cancel-making").press("Enter");
@@ -280,7 +291,7 @@ describe("the keyboard's place", { timeout: PATIENCE }, () => {
 
 describe("what the pane says", { timeout: PATIENCE }, () => {
   test("has a doubt tied to its tick, and no word of a verdict before there is one", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await box(page).fill(DEMO_TEXT);
     await openAll(page);
     const tied = await page.getByLabel(/Shot 17/).getAttribute("aria-describedby");
@@ -293,7 +304,7 @@ describe("what the pane says", { timeout: PATIENCE }, () => {
   });
 
   test("names rows that were left out, all of them when asked, and each problem once", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     const shots = Array.from({ length: 60 }, (_, i) => `A\t${150 + (i % 5)}\nAverage\t152`);
     await box(page).fill(`Build\tCarry (yd)\nA\tfar\n${shots.join("\n")}`);
     await openAll(page);
@@ -311,7 +322,7 @@ describe("what the pane says", { timeout: PATIENCE }, () => {
   });
 
   test("is a refusal where tables cannot be looked for, with a way to look again", async () => {
-    const page = await openPane(browser, {}, { tablesRefuse: "The spreadsheet is busy." });
+    const page = await openPane({}, { tablesRefuse: "The spreadsheet is busy." });
     await page.getByRole("button", { name: "Take a table of this workbook" }).click();
     await page.getByText("The spreadsheet is busy.").waitFor();
     expect(await page.getByText("Looking for tables").count()).toBe(0);
@@ -322,7 +333,7 @@ describe("what the pane says", { timeout: PATIENCE }, () => {
   });
 
   test("is what holds again where a limit that is needed was emptied", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await openAll(page);
     await page.getByLabel("Shots each").fill("");
     await page.getByLabel("Shots each").press("Tab");
@@ -331,7 +342,7 @@ describe("what the pane says", { timeout: PATIENCE }, () => {
   });
 
   test("fits its boxes on a narrow screen, also with two sessions and long names", async () => {
-    const page = await openPane(browser, { width: 320 }, { demo: true });
+    const page = await openPane({ width: 320 }, { demo: true });
     await page.locator("#new-session").click();
     await page.locator("#use-demo").click();
     await openAll(page);

@@ -1,25 +1,21 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { DEMO_TEXT } from "../../src/fitting/demo.ts";
+import { aroundPane } from "./around-pane.ts";
 import { axeFaults } from "./axe-faults.ts";
 import { pasteMany } from "./long-table.ts";
-import { openBrowser } from "./open-browser.ts";
-import { openAll, openPane, type PaneLook } from "./pane-page.ts";
+import { openAll, type PaneLook } from "./pane-page.ts";
 
 const PATIENCE = 60_000;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-}, PATIENCE);
-afterAll(() => browser?.close());
+const openPane = aroundPane();
 
 const status = (page: Page) => page.locator(".make [role=status]");
 const paste = (page: Page, text: string) => page.locator("#shots-text").fill(text);
 
 describe("the pane", { timeout: PATIENCE }, () => {
   test("leads by keyboard alone from a pasted table to sheets", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     const focused = () => page.evaluate(() => document.activeElement?.id);
     while ((await focused()) !== "shots-text") await page.keyboard.press("Tab");
     await page.keyboard.insertText(DEMO_TEXT);
@@ -37,14 +33,29 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("shows the demo ready to run on a first visit where asked to", async () => {
-    const page = await openPane(browser, {}, { demo: true });
+    const page = await openPane({}, { demo: true });
     expect(await page.locator("#shots-text").inputValue()).toBe(DEMO_TEXT);
     expect(await page.locator("#make-sheets").isEnabled()).toBe(true);
     expect(await page.locator(".steps li").count()).toBe(3);
   });
 
+  test("shows another player's table under no name of the demo's once it is pasted over the demo", async () => {
+    const page = await openPane({}, { demo: true });
+    await openAll(page);
+    const player = page.getByLabel("Player", { exact: true });
+    expect(await player.inputValue()).toBe("Rowan Tilsley (invented)");
+    await paste(page, "Build\tCarry\nA\t150\nA\t152\nB\t160\nB\t161");
+    await expect.poll(() => player.inputValue()).toBe("");
+    await page.locator("#make-sheets").click();
+    await expect.poll(() => status(page).textContent()).toMatch(/^Added /);
+    const printed = await page.evaluate(() => JSON.stringify(globalThis.paneTest.host!.written));
+    expect(printed).not.toContain("invented");
+    await page.locator("#undo").click();
+    await expect.poll(() => player.inputValue()).toBe("Rowan Tilsley (invented)");
+  });
+
   test("follows a tick with figures and picture, and undo brings both back", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, DEMO_TEXT);
     await openAll(page);
     const kept = page.locator(".figures thead th").nth(1).locator("small");
@@ -59,7 +70,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("takes in more rows of the same table as they are pasted", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, "Build\tCarry\nA\t150\nA\t152");
     await page.locator("#more-shots").fill("B\t160");
     await page.locator("#more-shots").press("Enter");
@@ -68,13 +79,13 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("takes the cells that are selected", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await page.getByRole("button", { name: "Take the selected cells" }).click();
     await expect.poll(() => page.locator("#reading .brief").textContent()).toBe("2 shots, 2 builds");
   });
 
   test("puts a column right with one choice", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, "Build\tCarry\tRun\nA\t150\t10\nA\t152\t12");
     await openAll(page);
     await page.getByLabel("What Run holds").selectOption({ label: "Peak height" });
@@ -86,7 +97,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("is left as it was when the page is opened again", async () => {
-    const first = await openPane(browser);
+    const first = await openPane();
     await paste(first, DEMO_TEXT);
     await openAll(first);
     await first.getByLabel("Player", { exact: true }).fill("Rowan");
@@ -94,14 +105,14 @@ describe("the pane", { timeout: PATIENCE }, () => {
     await first.getByLabel(/Shot 17/).uncheck();
     const texts = () => first.evaluate(() => Object.fromEntries(globalThis.paneTest.host!.texts));
     await expect.poll(async () => Object.values(await texts()).join()).toMatch(/Rowan.*"18":false/);
-    const again = await openPane(browser, {}, { kept: await texts(), demo: true });
+    const again = await openPane({}, { kept: await texts(), demo: true });
     await openAll(again);
     expect(await again.getByLabel("Player", { exact: true }).inputValue()).toBe("Rowan");
     expect(await again.getByLabel(/Shot 17/).isChecked()).toBe(false);
   });
 
   test("shows how far a long write is and stops it when told to", async () => {
-    const page = await openPane(browser, {}, { slow: 20_000 });
+    const page = await openPane({}, { slow: 20_000 });
     await paste(page, DEMO_TEXT);
     await page.locator("#make-sheets").click();
     await page.locator("progress").waitFor();
@@ -111,7 +122,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("says why sheets were not written, and lets the button be pressed again", async () => {
-    const page = await openPane(browser, {}, { refuses: "The workbook is protected." });
+    const page = await openPane({}, { refuses: "The workbook is protected." });
     await paste(page, DEMO_TEXT);
     await page.locator("#make-sheets").click();
     await expect.poll(() => status(page).textContent()).toBe("The workbook is protected.");
@@ -119,7 +130,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("writes figures as the place does, and in the units chosen", async () => {
-    const page = await openPane(browser, { locale: "de-DE" });
+    const page = await openPane({ locale: "de-DE" });
     await paste(page, "Build\tCarry (yd)\nA\t150\nA\t152");
     const carry = page.locator(".figures tr", { hasText: "Carry" });
     // A place that measures in metres begins with them: 151 yd x 0.9144 m = 138.07 m.
@@ -129,7 +140,7 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 
   test("shows thousands of shots without listing every one", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     const shots = Array.from({ length: 6000 }, (_, i) => `${"AB"[i % 2]}\t${150 + (i % 7)}`);
     await page.locator("#shots-text").evaluate(
       (box, text) => {
@@ -145,9 +156,24 @@ describe("the pane", { timeout: PATIENCE }, () => {
   });
 });
 
+test("says below the chances that they are rounded, where those shown do not make 100", async () => {
+  const page = await openPane({}, { demo: true });
+  const chances = page.locator("[aria-labelledby^=chances] desc");
+  const caption = page.locator("figure", { has: chances }).locator("figcaption");
+  const sum = async () => {
+    const said = [...((await chances.textContent()) ?? "").matchAll(/(\d+) in 100/g)];
+    return said.reduce((total, [, figure]) => total + Number(figure), 0);
+  };
+  await expect.poll(sum).toBe(101);
+  expect(await caption.textContent()).toContain("Each is rounded");
+  await page.locator("#goal").selectOption("window");
+  await expect.poll(sum).toBe(100);
+  expect(await caption.textContent()).not.toContain("rounded");
+});
+
 describe("what the flight model adds", { timeout: PATIENCE }, () => {
   test("tells carries in standard air once the air is stated, in the units of the place", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, DEMO_TEXT);
     await openAll(page);
     await page.locator(".carries").waitFor();
@@ -171,7 +197,7 @@ describe("what the flight model adds", { timeout: PATIENCE }, () => {
   });
 
   test("computes what a table lacks when told to, and marks it in the list, the figures and the words", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, DEMO_TEXT.replace("\t161.6\t", "\t\t"));
     await openAll(page);
     const first = page.locator("#shots .shot").first();
@@ -189,7 +215,7 @@ describe("what the flight model adds", { timeout: PATIENCE }, () => {
   });
 
   test("answers what another loft would do, and says what weight, greens and order do", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     await paste(page, DEMO_TEXT);
     const answer = page.locator("#loft-answer");
     await expect.poll(() => answer.textContent()).toMatch(/^95 g high-launch, 2 degrees weaker: .*carry/);
@@ -206,7 +232,7 @@ describe("what the flight model adds", { timeout: PATIENCE }, () => {
   });
 
   test("warns of a drift with the order of the shots", async () => {
-    const page = await openPane(browser);
+    const page = await openPane();
     // Carry rises by 2 yd from each shot to the next, whatever the build: 22 yd from the first to the last.
     const noise = [0, 0.4, -0.4, 0.2, -0.2, 0.1, -0.1, 0.3, -0.3, 0.2, -0.1, 0];
     const shots = noise.map((off, i) => `${"AB"[i % 2]}\t${(150 + 2 * i + off).toFixed(1)}`);
@@ -226,7 +252,7 @@ const LOOKS: Record<string, PaneLook> = {
 describe("a reader of any kind", { timeout: PATIENCE }, () => {
   for (const [name, look] of Object.entries(LOOKS)) {
     test(`finds nothing in the way in ${name}, in every state`, async () => {
-      const page = await openPane(browser, look, { slow: 1500 });
+      const page = await openPane(look, { slow: 1500 });
       const fine = async (state: string) => {
         expect(await axeFaults(page), state).toEqual([]);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
@@ -262,7 +288,7 @@ describe("a reader of any kind", { timeout: PATIENCE }, () => {
     });
 
     test(`finds nothing in the way in ${name}: the ledger, a table of the workbook, a long table, a failed write`, async () => {
-      const page = await openPane(browser, look, { demo: true, refuses: "The workbook is protected." });
+      const page = await openPane(look, { demo: true, refuses: "The workbook is protected." });
       const fine = async (state: string) => expect(await axeFaults(page), state).toEqual([]);
       await page.locator("#ledger summary").click();
       await page.locator("#keep-in-ledger").waitFor();

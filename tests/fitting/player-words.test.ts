@@ -98,6 +98,12 @@ describe("the player's words", () => {
     expect(all(PLAYER_SESSIONS.clear)).not.toContain("left-handed");
   });
 
+  test("say that chances are rounded where those that stand there make 99, and nothing of it where they make 100", () => {
+    // 24 + 43 + 32, and 8 + 78 + 14.
+    expect(wordsOf(PLAYER_SESSIONS["too close to call"]).sure[0]).toMatch(/ 24\. Each is rounded, .* 100\.$/);
+    expect(wordsOf(PLAYER_SESSIONS.leaning).sure[0]).toMatch(/ 8\.$/);
+  });
+
   test("say why there is no suggestion yet", () => {
     const words = playerWords(PLAYER_SESSIONS.clear, unavailable("Hit at least two with each."));
     expect(words.suggestion).toBe("No suggestion yet.");

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { excelHost } from "../../src/hosts/excel/excel-host.ts";
 import { recallMapping, rememberMapping } from "../../src/hosts/remember-mapping.ts";
-import { isProblem } from "../../src/outcome/problem.ts";
+import { isProblem, unavailable } from "../../src/outcome/problem.ts";
 import { headerSignature } from "../../src/shots/header-signature.ts";
 import { readShots } from "../../src/shots/read-shots.ts";
 import { officeHost } from "../office-host/office-host.ts";
@@ -73,5 +73,14 @@ describe("the mapping of a shop's own columns", () => {
   test("that the workbook refuses to keep is a problem", async () => {
     const host = { ...memoryHost(), keep: async () => ({ kind: "unavailable", message: "full" }) as const };
     expect(await rememberMapping(host, "a|b", mapping)).toEqual({ kind: "unavailable", message: "full" });
+  });
+
+  test("is not written over those that cannot be fetched at the moment", async () => {
+    const host = memoryHost();
+    await rememberMapping(host, "a|b", mapping);
+    const busy = { ...host, recall: async () => unavailable("busy") };
+    expect(await recallMapping(busy, "a|b")).toBeNull();
+    expect(await rememberMapping(busy, "c|d", mapping)).toEqual(unavailable("busy"));
+    expect(await recallMapping(host, "a|b")).toEqual(mapping);
   });
 });

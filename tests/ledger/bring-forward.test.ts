@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { bringForward, formOf } from "../../src/ledger/bring-forward.ts";
-import type { Table } from "../../src/ledger/cell.ts";
 import { changeBetween } from "../../src/ledger/change-between.ts";
 import { keepPlan } from "../../src/ledger/keep-plan.ts";
 import { mergeRows } from "../../src/ledger/merge-rows.ts";
@@ -8,37 +7,13 @@ import { LEDGER } from "../../src/ledger/schema.ts";
 import { rowsOf } from "../../src/ledger/table-rows.ts";
 import { changedTable } from "../../src/sheets/table-change.ts";
 import { answer, demoRows } from "./demo-rows.ts";
-
-/** A ledger in the first form, with a column of the shop's own. */
-const FIRST: Table = {
-  headings: [
-    "Row",
-    "Session",
-    "Date",
-    "Player",
-    "Build",
-    "Shaft (g)",
-    "Kept",
-    "Carry mean (yd)",
-    "Carry SD (yd)",
-    "Spin mean (rpm)",
-    "Verdict",
-    "Chance (%)",
-    "Ordered",
-    "Invoice",
-  ],
-  rows: [
-    ["s1-1", "s1", 46000, "Tess Marlow", "85 g mid", 85, 6, 151.25, 4.5, null, "clear", 97, "yes", "H-1"],
-    ["s1-2", "s1", 46000, "Tess Marlow", "95 g mid", 95, 5, 148.5, 5.125, 5900, "clear", 3, "no", null],
-    ["s2-1", "s2", 46010, "Ivo Brandt", "105 g low", null, 7, 163, null, 5400, null, null, null, "H-9"],
-  ],
-};
+import { FIRST_FORM } from "./first-form.ts";
 
 describe("a ledger in the first form", () => {
-  const brought = bringForward(FIRST);
+  const brought = bringForward(FIRST_FORM);
 
   test("is known by its headings", () => {
-    expect(formOf(FIRST)).toBe(1);
+    expect(formOf(FIRST_FORM)).toBe(1);
     expect(formOf(mergeRows({ headings: [], rows: [] }, demoRows(), LEDGER).table)).toBe(2);
   });
 
@@ -84,14 +59,14 @@ describe("a ledger in the first form", () => {
   });
 
   test("leaves the blank row of an emptied table blank", () => {
-    const blank = { headings: FIRST.headings, rows: [FIRST.headings.map(() => null)] };
+    const blank = { headings: FIRST_FORM.headings, rows: [FIRST_FORM.headings.map(() => null)] };
     expect(bringForward(blank).table.rows[0]!.every((cell) => cell === null)).toBe(true);
   });
 
   test("loses the rows of a session given whole that it no longer has", () => {
     const rows = [{ ...demoRows()[0]!, entry: "s1-1", session: "s1", build: "85 g mid" }];
-    const plan = answer(keepPlan(FIRST, null, rows, [], { sheets: [], names: [] }, "s1"));
-    const after = changedTable(FIRST, plan.changes[0]!);
+    const plan = answer(keepPlan(FIRST_FORM, null, rows, [], { sheets: [], names: [] }, "s1"));
+    const after = changedTable(FIRST_FORM, plan.changes[0]!);
     expect(rowsOf(after, LEDGER).map(({ entry }) => entry)).toEqual(["s1-1", "s2-1"]);
   });
 
@@ -103,8 +78,8 @@ describe("a ledger in the first form", () => {
     const merged = mergeRows(brought.table, demoRows(), LEDGER);
     expect(merged.added).toBe(4);
     expect(merged.table.rows).toHaveLength(7);
-    const change = changeBetween(FIRST, merged.table);
-    expect(changedTable(FIRST, change)).toEqual(merged.table);
+    const change = changeBetween(FIRST_FORM, merged.table);
+    expect(changedTable(FIRST_FORM, change)).toEqual(merged.table);
     expect(change.rename).toContainEqual({ column: 0, heading: "Entry" });
   });
 });

@@ -37,6 +37,17 @@ describe("a chart drawn as a picture", () => {
     expect(svg).toContain(`<desc>${scatter.alt}</desc>`);
   });
 
+  it("keeps a long title inside a narrow picture by smaller letters, and a short one as large as it is", () => {
+    const title = "Mean carry, with 95 % limits";
+    const letters = (width: number) => {
+      const svg = drawChart({ ...scatter, title }, { series: [] }, { width, height: 340 });
+      return Number(/font-size="([\d.]+)" fill="[^"]+" font-weight="bold"/.exec(svg)![1]);
+    };
+    expect(letters(480)).toBe(15);
+    // Measured in a browser, whose sans-serif is a wide one: 28 bold letters of 15 pixels are 246 pixels wide.
+    for (const width of [230, 160]) expect((letters(width) / 15) * 246, `${width}`).toBeLessThan(width);
+  });
+
   it("puts a shot where the axes say", () => {
     const svg = oneShot(10, 250);
     const [x, y] = markerPlace(svg);

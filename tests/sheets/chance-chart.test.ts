@@ -45,3 +45,10 @@ it("putChanceChart(...) draws a bar for each build from cells behind those of th
     },
   ]);
 });
+
+it("putChanceChart(...) says in the text of the picture that chances are rounded where they do not make 100", () => {
+  const [draft, workings] = [new SheetDraft("Comparison"), new SheetDraft("Workings")];
+  const builds = ["A", "B", "C"].map((build) => ({ build, chance: 1 / 3 }));
+  putChanceChart(draft, workings, "Workings", { builds } as unknown as GoalChances, 3, area(20, 0, 15, 4));
+  expect(draft.plan().charts[0]!.alt).toMatch(/C 33 in 100\. Each is rounded, .* 100\.$/);
+});

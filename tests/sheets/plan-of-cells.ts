@@ -1,4 +1,5 @@
 import type { CellValue, SheetPlan, WorkbookPlan } from "../../src/sheets/plan.ts";
+import { EMPTY_SHEET } from "./empty-sheet.ts";
 
 /** A plan of one sheet, "Cells", with these cells from A1 on and whatever else is given. */
 export function planOfCells(
@@ -6,20 +7,9 @@ export function planOfCells(
   more: Partial<SheetPlan> = {},
 ): WorkbookPlan {
   const sheet: SheetPlan = {
+    ...EMPTY_SHEET,
     name: "Cells",
     blocks: [{ row: 0, column: 0, cells }],
-    styles: [],
-    formats: [],
-    widths: [],
-    heights: [],
-    merges: [],
-    tables: [],
-    ticks: [],
-    validations: [],
-    conditions: [],
-    charts: [],
-    notes: [],
-    hidden: false,
     ...more,
   };
   return { sheets: [sheet], names: [], active: sheet.name };

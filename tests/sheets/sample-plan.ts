@@ -9,6 +9,7 @@ import type {
   SheetPlan,
   WorkbookPlan,
 } from "../../src/sheets/plan.ts";
+import { EMPTY_SHEET } from "./empty-sheet.ts";
 
 /**
  * A small invented workbook that uses everything a plan can say: what a host does not carry out shows in it.
@@ -67,22 +68,6 @@ const buildColumn = (build: number, column: number): SheetArea => ({
   area: area(1 + build * PER_BUILD, column, PER_BUILD, 1),
 });
 
-const EMPTY: Omit<SheetPlan, "name"> = {
-  blocks: [],
-  styles: [],
-  formats: [],
-  widths: [],
-  heights: [],
-  merges: [],
-  tables: [],
-  ticks: [],
-  validations: [],
-  conditions: [],
-  charts: [],
-  notes: [],
-  hidden: false,
-};
-
 function shots(): SheetPlan {
   const rows = BUILDS.flatMap(({ name, carry }, build) =>
     carry.map((yards, i): CellValue[] => [
@@ -94,7 +79,7 @@ function shots(): SheetPlan {
     ]),
   );
   return {
-    ...EMPTY,
+    ...EMPTY_SHEET,
     name: SHOTS,
     blocks: [
       { row: 0, column: 0, cells: [["Keep", "Build", "Carry (yd)", "Offline (yd)", "Remark"], ...rows] },
@@ -146,7 +131,7 @@ function comparison(): SheetPlan {
   const sideBySide = `TRANSPOSE(${sheetAreaName(buildColumn(0, 3))})`;
   const everything = mean(BUILDS.flatMap(({ carry }) => [...carry]));
   return {
-    ...EMPTY,
+    ...EMPTY_SHEET,
     name: COMPARISON,
     blocks: [
       { row: 0, column: 0, cells: [["Harrow Lane: three builds"]] },
@@ -292,7 +277,7 @@ function limits(): SheetPlan {
     (value, i): CellValue => ({ formula: `'Player''s comparison'!$C$${6 + i}`, value }),
   );
   return {
-    ...EMPTY,
+    ...EMPTY_SHEET,
     name: LIMITS,
     blocks: [
       { row: 0, column: 0, cells: [["Offline", ...BUILDS.map(({ name }) => name)]] },

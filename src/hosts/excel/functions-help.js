@@ -22,16 +22,22 @@ export async function functionsMetadata() {
   return { json: metadataJson, associate };
 }
 
-/** Functions.json, the page that the help addresses of the functions open, and what that page shows, by file name. */
+/** Functions.json, the page that the help addresses of the functions open, and its style, by file name. */
 export async function functionsHelp() {
   const { json } = await functionsMetadata();
   const { functionPage } = await tsImport("../../functions/function-page.ts", import.meta.url);
   const { FUNCTIONS } = await tsImport("../../functions/catalogue.ts", import.meta.url);
-  const { renderIcon } = await tsImport("./icons/render-icons.ts", import.meta.url);
   return {
     "functions.json": json,
     "functions.html": functionPage(FUNCTIONS, JSON.parse(json).functions),
     "functions.css": readFileSync(`${FUNCTIONS_FOLDER}function-page.css`, "utf8"),
+  };
+}
+
+/** The two icons that the help page shows, for a build that has not got every icon beside it (`build-addin.ts`). */
+export async function helpIcons() {
+  const { renderIcon } = await tsImport("./icons/render-icons.ts", import.meta.url);
+  return {
     "assets/pane-64-light.png": renderIcon("pane", 64, "light").asPng(),
     "assets/pane-64-dark.png": renderIcon("pane", 64, "dark").asPng(),
   };

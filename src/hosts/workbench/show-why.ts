@@ -18,6 +18,8 @@ export function showWhy(line: HTMLElement) {
       const value = String(cell?.getRawValue() ?? "");
       const why = cell && sentences.get([cell.getSheetId(), cell.getRow(), cell.getColumn()].join());
       line.textContent = why && /^#(VALUE!|N\/A)$/.test(value) ? `${value} ${why}` : "";
+      // One that scrolls can be scrolled without a mouse as well.
+      line.tabIndex = line.scrollHeight > line.clientHeight ? 0 : -1;
     };
     grid.addEvent(grid.Event.SelectionChanged, show);
     grid.getFormula().calculationEnd(() => setTimeout(show, 50));

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
 import { FLOOR } from "../../../src/hosts/excel/supports.ts";
 import { officeHost } from "../../office-host/office-host.ts";
+import { putFittings } from "./put-fittings.ts";
 
 // Writing and following in such a spreadsheet are tested beside writing and following.
 describe("the oldest spreadsheet that the manifest lets in", () => {
@@ -9,12 +10,7 @@ describe("the oldest spreadsheet that the manifest lets in", () => {
     officeHost(FLOOR);
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem("Sheet1");
-      sheet.getRange("B2:C4").formulas = [
-        ["Build", "Carry"],
-        ["'light", 151.25],
-        ["'heavy", 152],
-      ];
-      sheet.tables.add("B2:C4", true).name = "Fittings";
+      putFittings(sheet);
       sheet.getRange("C3").select();
       await context.sync();
     });

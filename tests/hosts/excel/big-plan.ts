@@ -1,4 +1,5 @@
-import type { CellValue, SheetPlan, WorkbookPlan } from "../../../src/sheets/plan.ts";
+import type { CellValue, WorkbookPlan } from "../../../src/sheets/plan.ts";
+import { planOfCells } from "../../sheets/plan-of-cells.ts";
 
 const COLUMNS = 12;
 
@@ -14,21 +15,10 @@ export function bigPlan(shots: number): WorkbookPlan {
       (_, column) => Math.round(1000 * Math.abs(Math.sin(shot * 12 + column))) / 10,
     ),
   ]);
-  const sheet: SheetPlan = {
+  return planOfCells([headings, ...rows], {
     name: "Shots",
-    blocks: [{ row: 0, column: 0, cells: [headings, ...rows] }],
     styles: [{ area: { row: 0, column: 0, rows: 1, columns: COLUMNS }, style: "heading" }],
     formats: [{ area: { row: 1, column: 1, rows: shots, columns: COLUMNS - 1 }, format: "0.0" }],
-    widths: [],
-    heights: [],
-    merges: [],
     tables: [{ name: "Shots", area: { row: 0, column: 0, rows: shots + 1, columns: COLUMNS } }],
-    ticks: [],
-    validations: [],
-    conditions: [],
-    charts: [],
-    notes: [],
-    hidden: false,
-  };
-  return { sheets: [sheet], names: [], active: "Shots" };
+  });
 }

@@ -8,6 +8,7 @@ import { isProblem, type Outcome } from "../../../src/outcome/problem.ts";
 import { forgetPlayer, keepRows, ledgerOf, SCHEMA_KEY } from "../../../src/pane/ledger-keeping.ts";
 import { area, SheetDraft } from "../../../src/sheets/sheet-draft.ts";
 import { answer, asHeld, demoSession, laterSession, rowsOfSession } from "../../ledger/demo-rows.ts";
+import { FIRST_FORM } from "../../ledger/first-form.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import type { Fault, Service } from "../../office-host/service.ts";
 import { newService } from "../../office-host/service.ts";
@@ -47,23 +48,7 @@ async function emptied(): Promise<Service> {
 async function older(): Promise<Service> {
   const host = officeHost();
   const draft = new SheetDraft("Ledger");
-  const cells = [
-    [
-      "Row",
-      "Session",
-      "Date",
-      "Player",
-      "Build",
-      "Shaft (g)",
-      "Kept",
-      "Carry mean (yd)",
-      "Chance (%)",
-      "Ordered",
-      "Invoice",
-    ],
-    ["s1-1", "s1", 46000, "Ivo Brandt", "85 g mid", 85, 6, 151.25, 97, "yes", "H-1"],
-    ["s1-2", "s1", 46000, "Ivo Brandt", "95 g mid", 95, 5, 148.5, 3, "no", null],
-  ];
+  const cells = [FIRST_FORM.headings, ...FIRST_FORM.rows];
   draft.put(0, 0, cells);
   draft.table({ name: "Ledger", area: area(0, 0, cells.length, cells[0]!.length) });
   answer(await excelHost().write({ sheets: [draft.plan()], names: [], active: "Ledger" }));
@@ -91,7 +76,7 @@ describe("the ledger in the spreadsheet", { timeout: 180_000 }, () => {
       carryN: 6,
     });
     expect(table.rows[0]![table.headings.indexOf("Invoice")]).toBe("H-1");
-    expect(table.rows).toHaveLength(6);
+    expect(table.rows).toHaveLength(7);
   });
 
   test("is two native tables on sheets of their own, with what was put in", async () => {

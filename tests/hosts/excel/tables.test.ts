@@ -2,19 +2,14 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/excel-host.ts";
 import { officeHost } from "../../office-host/office-host.ts";
 import type { Service } from "../../office-host/service.ts";
+import { putFittings } from "./put-fittings.ts";
 
 let host: Service;
 
 beforeEach(async () => {
   host = officeHost();
   await Excel.run(async (context) => {
-    const sheet = context.workbook.worksheets.getItem("Sheet1");
-    sheet.getRange("B2:C4").formulas = [
-      ["Build", "Carry"],
-      ["'light", 151.25],
-      ["'heavy", 152],
-    ];
-    sheet.tables.add("B2:C4", true).name = "Fittings";
+    putFittings(context.workbook.worksheets.getItem("Sheet1"));
     const other = context.workbook.worksheets.add("Other");
     other.getRange("A1:A3").formulas = [["Spin"], [6000], [6100]];
     other.tables.add("A1:A3", true).name = "Spins";
