@@ -18,6 +18,8 @@ export interface Plot {
 }
 
 const TITLE = 15;
+/** Mean width of a bold letter against its height, about, in the widest face that a place may show. */
+const BOLD_LETTER = 0.65;
 
 /** Room for the title, the legend and the labels of the axes. */
 export function plotOf(chart: ChartPlan, { width, height }: Size): Plot {
@@ -54,13 +56,21 @@ export function axisScale(
   return scale.domain([axis.least ?? nicelyLow, axis.most ?? nicelyHigh]);
 }
 
+/** Pixels of a title's letters: smaller in a narrow picture, so that neither of its ends is cut off. */
+function titleSize(title: string, width: number): number {
+  return round(Math.min(TITLE, (width - 8) / (title.length * BOLD_LETTER)));
+}
+
 /** Title and titles of the axes. */
 export function titles(chart: ChartPlan, { width }: Size, plot: Plot): Mark[] {
   const middle = (plot.top + plot.bottom) / 2;
   const below = plot.bottom + labelRoom(chart) + FONT;
   const sideways = { transform: `translate(16 ${round(middle)}) rotate(-90)` };
   return [
-    text(chart.title, width / 2, TITLE + 5, { "font-size": TITLE, "font-weight": "bold" }),
+    text(chart.title, width / 2, TITLE + 5, {
+      "font-size": titleSize(chart.title, width),
+      "font-weight": "bold",
+    }),
     ...(chart.x.title ? [text(chart.x.title, (plot.left + plot.right) / 2, below)] : []),
     ...(chart.y.title ? [text(chart.y.title, 0, 0, sideways)] : []),
   ];

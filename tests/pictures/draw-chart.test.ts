@@ -37,6 +37,18 @@ describe("a chart drawn as a picture", () => {
     expect(svg).toContain(`<desc>${scatter.alt}</desc>`);
   });
 
+  it("writes a long title smaller in a narrow picture, so that neither end is cut off", () => {
+    const title = "Mean carry, with 95 % limits";
+    const size = (width: number) => {
+      const svg = drawChart({ ...scatter, title }, { series: [] }, { ...SIZE, width });
+      return Number(/font-size="([\d.]+)"[^>]*font-weight="bold"/.exec(svg)![1]);
+    };
+    expect(size(480)).toBe(15);
+    // A bold letter is at most some 0.65 of its height wide.
+    expect(title.length * 0.65 * size(224)).toBeLessThan(224);
+    expect(size(224)).toBeGreaterThan(11);
+  });
+
   it("puts a shot where the axes say", () => {
     const svg = oneShot(10, 250);
     const [x, y] = markerPlace(svg);
