@@ -6,7 +6,8 @@ import type { CellValue, SheetPlan } from "./plan.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 import { HEADING_ROW, KEEP_COLUMN, textColumns } from "./shots-layout.ts";
 
-/** Letters that the filter button of a heading takes the room of. */
+/** Width of a bold letter in the widest face that a place may show, and room for the filter button; the usual letter is 1. */
+const BOLD_LETTER = 1.4;
 const BUTTON = 4;
 
 /**
@@ -46,7 +47,8 @@ export function shotsSheet(
     ],
     "subtitle",
   );
-  draft.put(HEADING_ROW, 0, [headings], "headingLeft");
+  draft.put(HEADING_ROW, 0, [headings], "heading");
+  draft.style(area(HEADING_ROW, before, 1, metrics.length), "headingLeft");
   const columnsOfFigures = metrics.map((metric) => table.values.get(metric.key)!);
   const rows: CellValue[][] = [];
   for (let i = 0; i < table.size; i++) {
@@ -83,7 +85,7 @@ export function shotsSheet(
   draft.width(1, 1, textWidth([...table.build], 14, 34));
   if (texts.length > 0) draft.width(2, texts.length, 10);
   metrics.forEach((_, m) => {
-    draft.width(before + m, 1, Math.max(10, inTwoLines(headings[before + m]!) + BUTTON));
+    draft.width(before + m, 1, Math.max(10, headingWidth(headings[before + m]!)));
   });
   if (table.extras.length > 0) draft.width(before + metrics.length, table.extras.length, 14);
   draft.width(columns - 1, 1, 60);
@@ -110,13 +112,14 @@ function uniqueHeadings(wished: readonly string[]): string[] {
 }
 
 /**
- * Letters of the longer line of a heading in two lines. A launch monitor gives some fifteen figures a shot: with
- * headings in one line a screen, or a printed page, would hold half of them.
+ * Width of a heading in two lines. A launch monitor gives some fifteen figures a shot, and headings in one line would
+ * part the figures too far to read across.
  */
-function inTwoLines(heading: string): number {
+function headingWidth(heading: string): number {
   const words = heading.split(" ");
   const breaks = words.map((_, i) => [words.slice(0, i).join(" "), words.slice(i).join(" ")]);
-  return Math.min(...breaks.map((lines) => Math.max(...lines.map(({ length }) => length))));
+  const letters = Math.min(...breaks.map((lines) => Math.max(...lines.map(({ length }) => length))));
+  return Math.ceil(letters * BOLD_LETTER) + BUTTON;
 }
 
 function textWidth(texts: readonly string[], least: number, most: number): number {

@@ -63,7 +63,9 @@ describe("shotsSheet(session, name, tableName, remarks), cells", () => {
       ["title", undefined],
       ["subtitle", undefined],
     ]);
-    expect(stylesAlong(sheet, 3, 11)).toEqual([...Array(10).fill("headingLeft"), undefined]);
+    expect(stylesAlong(sheet, 3, 11)).toEqual([
+      ...[...Array(5).fill("heading"), "headingLeft", "headingLeft", ...Array(3).fill("heading"), undefined],
+    ]);
     for (const row of [4, 5])
       expect(stylesAlong(sheet, row, 11)).toEqual([...Array(9).fill("plain"), "small", undefined]);
     expect(stylesAlong(sheet, 6, 11)).toEqual(Array(11).fill(undefined));
@@ -108,17 +110,17 @@ describe("shotsSheet(session, name, tableName, remarks), cells", () => {
 describe("shotsSheet(session, name, tableName, remarks), widths and headings", () => {
   it("give each kind of column its room, and a heading room for its button", () => {
     const sheet = sheetOf(full);
-    // In two lines "Spin rate (rpm)" is 9 letters wide, "Carry (yd)" 5; the filter button takes the room of 4.
+    // In two lines "Spin rate (rpm)" is 9 letters wide, "Carry (yd)" 5: 1.4 times that, and 4 for the button.
     expect(Array.from({ length: 11 }, (_, column) => widthAt(sheet, column))).toEqual([
-      ...[8, 14, 10, 10, 10, 13, 10, 14, 14, 60],
+      ...[8, 14, 10, 10, 10, 17, 11, 14, 14, 60],
       undefined,
     ]);
     const bare = sheetOf(of(["Build,Carry (yd)", "Red,150"]));
     expect(bare.widths.every(({ columns }) => columns > 0)).toBe(true);
-    expect([0, 1, 2, 3, 4].map((column) => widthAt(bare, column))).toEqual([8, 14, 10, 60, undefined]);
-    expect(widthAt(sheetOf(of(["Build,Total", "Red,150"])), 2)).toBe(10);
+    expect([0, 1, 2, 3, 4].map((column) => widthAt(bare, column))).toEqual([8, 14, 11, 60, undefined]);
+    expect(widthAt(sheetOf(of(["Build,Total", "Red,150"])), 2)).toBe(11);
     // "Launch direction (°)" breaks after its first word: 13 letters in the second line.
-    expect(widthAt(sheetOf(of(["Build,Launch direction", "Red,1"])), 2)).toBe(17);
+    expect(widthAt(sheetOf(of(["Build,Launch direction", "Red,1"])), 2)).toBe(23);
   });
 
   it("fit the longest name of a build, within bounds", () => {
