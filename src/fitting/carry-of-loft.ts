@@ -13,6 +13,10 @@ import { standardClubs } from "./standard-clubs.ts";
 export const CARRY_NOTE =
   "Carries of the set are computed from the mean strike of the tested club, loft by loft, at one head speed. A shorter club is swung a little slower, so true gaps are somewhat wider: hit a few clubs before you bend lofts.";
 
+/** Where some club of a set has no computed carry, though others have. */
+export const FAR_LOFTS =
+  "Clubs without a carry have no loft entered, or one too far from the tested one to be told by its strike.";
+
 /**
  * How far each loft of a set would carry, from the tested build's mean carry and strike, in the unit that is shown.
  * Undefined where the session has no carry or strike, and for lofts more than ten degrees away from the tested one.

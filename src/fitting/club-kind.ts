@@ -29,7 +29,8 @@ export function clubKindIn(
     if (kind) return { kind, guessed: false };
   }
   const launch = medianOf(table.values.get("launch"));
-  const spin = medianOf(table.values.get("spin"));
+  // What lifts is nearly all of the spin, so a table of back- and sidespin tells the club as well.
+  const spin = medianOf(table.values.get("spin") ?? table.values.get("backspin"));
   return { kind: guess(launch, spin), guessed: true };
 }
 

@@ -10,6 +10,8 @@ export interface GroupDistances {
   readonly of: "half" | "average";
   readonly mine: string;
   readonly theirs: string;
+  /** Whether mine is the longer one. */
+  readonly wider: boolean;
 }
 
 /**
@@ -26,5 +28,5 @@ export function groupDistances(
   const distances = [mine, theirs].map((group) => (of === "half" ? group.halfRadius : group.meanRadius));
   if (distances.some((distance) => distance === null)) return null;
   const [own, others] = distances.map((distance) => shownFigure(distance!, "offline", units));
-  return { of, mine: own!, theirs: others! };
+  return { of, mine: own!, theirs: others!, wider: distances[0]! > distances[1]! };
 }

@@ -26,9 +26,12 @@ export function outlierWords(session: Session): string[] {
     const named = mine.slice(0, MOST_NAMED).map(({ value }) => shown(value));
     const others = mine.length - named.length;
     const shots = [...named, ...(others > 0 ? [`${others} more`] : [])].join(" and ");
+    const [average, middle] = [mean(values), centre].map(shown);
+    const pull =
+      average === middle
+        ? `its average is ${average} with or without that pull`
+        : `its average is ${average}, its middle without that pull ${middle}`;
     const many = mine.length === 1 ? "a shot" : `${mine.length} shots`;
-    return [
-      `${name} has ${many} far from the rest (${shots}): its average is ${shown(mean(values))}, its middle without that pull ${shown(centre)}. Untick what was not a fair strike.`,
-    ];
+    return [`${name} has ${many} far from the rest (${shots}): ${pull}. Untick what was not a fair strike.`];
   });
 }

@@ -13,7 +13,10 @@ export function plainSentences(session: Session, comparison: Comparison): string
   const key: MetricKey = "carry";
   const changes = comparison.differences.filter((change) => change.metric === key);
   if (changes.length === 0) {
-    return ["There is no carry to compare: the table needs a carry column and at least two builds."];
+    const measured = comparison.builds.some(({ metrics }) => metrics.has(key));
+    // One build alone is told as such by the verdict; two builds of which one lacks carry have none to compare.
+    if (measured && comparison.builds.length < 2) return [];
+    return ["There is no carry to compare: a carry column with figures of at least two builds would do."];
   }
   return changes.map((change) => sentenceOn(change, comparison.baseline, session.units));
 }
@@ -21,14 +24,20 @@ export function plainSentences(session: Session, comparison: Comparison): string
 function sentenceOn(change: BuildDifference, baseline: string, units: UnitSet): string {
   const { build, difference, low, high } = change;
   const shown = (value: number) => shownFigure(value, change.metric, units);
+  const limit = (value: number, way: string) => (isNought(shown(value)) ? "none" : shown(value) + way);
   if (low === null || high === null) {
     return `${build} carried ${shown(Math.abs(difference))} ${direction(difference)} than ${baseline}, but with so few shots nobody can say how sure that is: hit at least two with each.`;
   }
   if (low <= 0 && high >= 0) {
-    return `${build} and ${baseline} are too close to call on carry: the difference may be anything from ${shown(-low)} shorter to ${shown(high)} longer.`;
+    return `${build} and ${baseline} are too close to call on carry: the difference may be anything from ${limit(-low, " shorter")} to ${limit(high, " longer")}.`;
   }
   const [near, far] = difference > 0 ? [low, high] : [-high, -low];
-  return `${build} carried ${shown(Math.abs(difference))} ${direction(difference)} than ${baseline}; the true difference is most likely between ${shown(near)} and ${shown(far)}.`;
+  return `${build} carried ${shown(Math.abs(difference))} ${direction(difference)} than ${baseline}; the true difference is most likely between ${isNought(shown(near)) ? "next to nothing" : shown(near)} and ${shown(far)}.`;
+}
+
+/** A limit that rounds to nothing has no digit to show. */
+function isNought(figure: string): boolean {
+  return /^0(\.0+)?(?!\S)/.test(figure);
 }
 
 function direction(difference: number): string {

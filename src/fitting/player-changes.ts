@@ -70,5 +70,5 @@ function changed({ units }: Session, key: MetricKey, change: number, real: strin
 function howReal(p: number | undefined, shots: number): string {
   if (p !== undefined && p < LEVEL) return "most likely a real change";
   if (p === undefined) return "too few shots to say";
-  return shots < FEWEST ? "too few shots to be sure of this alone" : "may be chance";
+  return shots < FEWEST ? "too few shots to settle this" : "may be chance";
 }

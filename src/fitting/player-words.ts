@@ -5,6 +5,7 @@ import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
 import { groupDistances } from "./group-distances.ts";
+import { heldAgainst } from "./held-against.ts";
 import { listWords } from "./list-words.ts";
 import { driftForPlayer } from "./order-drift.ts";
 import { outOfHundred, roundedNote } from "./out-of-hundred.ts";
@@ -58,11 +59,6 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
     changes: playerChanges(session, between.from, between.to),
     meanings: meanings(session),
   };
-}
-
-/** Two that cannot be told apart are shown beside each other; else the choice beside what it is to replace. */
-function heldAgainst({ baseline }: Session, { verdict, best, runnerUp }: Decision): string {
-  return verdict === "too close to call" || baseline === best.build ? runnerUp.build : baseline;
 }
 
 function triedWords(session: Session): string[] {

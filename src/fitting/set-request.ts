@@ -31,7 +31,7 @@ const USUAL = { grip: 50, ferrule: 1, epoxy: 2 } as const;
 export function setRequestFor(build: BuildSpec, options: SetRequestOptions = {}): Outcome<SetRequest> {
   if (build.weight === undefined) {
     return invalid(
-      `Build "${build.name}" has no shaft weight; enter it in grams, or bring a set file that gives the shafts.`,
+      `Build "${build.name}" has no shaft weight; enter it in grams, put it in the name as "95 g", or bring a set file that gives the shafts.`,
     );
   }
   const { clubs, tested } = standardClubs(options.kind ?? "mid iron", options.said);

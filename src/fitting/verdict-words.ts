@@ -5,6 +5,7 @@ import { type Comparison, compareBuilds } from "./compare-builds.ts";
 import type { Decision } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
 import { groupDistances } from "./group-distances.ts";
+import { heldAgainst } from "./held-against.ts";
 import { listWords } from "./list-words.ts";
 import { outOfHundred } from "./out-of-hundred.ts";
 import { shownFigure } from "./plain-sentences.ts";
@@ -53,12 +54,13 @@ function headline(session: Session, { verdict, best, runnerUp, goal }: Decision)
   return `Too close to call between ${best.build} and ${runnerUp.build} ${purpose}.`;
 }
 
-function reasons(session: Session, { best, runnerUp, chances }: Decision, comparison: Comparison): string[] {
+function reasons(session: Session, decision: Decision, comparison: Comparison): string[] {
+  const { best, runnerUp, chances } = decision;
   const of = chances.builds.length === 2 ? "the two" : `the ${chances.builds.length}`;
   const lines = [
     `On these shots ${best.build} has about ${outOfHundred(best.chance)} chances in 100 of being the best of ${of}; ${runnerUp.build} has ${outOfHundred(runnerUp.chance)}.`,
   ];
-  const other = session.baseline === best.build ? runnerUp.build : session.baseline;
+  const other = heldAgainst(session, decision);
   const compared = (key: MetricKey, what: string) => {
     const [mine, theirs] = [best.build, other].map((name) => metricsOf(comparison, name)?.get(key)?.mean);
     if (mine === undefined || theirs === undefined) return;
@@ -88,7 +90,10 @@ const LOSSES: readonly { readonly key: MetricKey; readonly less: string }[] = [
 /** A difference this many of its own errors wide is worth a word; smaller ones come and go. The figure is ours. */
 const WORTH_SAYING = 1.5;
 
-function costs(session: Session, { best, runnerUp }: Decision, comparison: Comparison): string[] {
+function costs(session: Session, decision: Decision, comparison: Comparison): string[] {
+  const { best, runnerUp } = decision;
+  // Carry and group of these two stand among the reasons: their figures need no telling twice.
+  const told = heldAgainst(session, decision) === runnerUp.build;
   const [mine, others] = [best.build, runnerUp.build].map((name) => metricsOf(comparison, name));
   const said = LOSSES.flatMap(({ key, less }) => {
     const [a, b] = [mine?.get(key), others?.get(key)];
@@ -96,23 +101,27 @@ function costs(session: Session, { best, runnerUp }: Decision, comparison: Compa
     const error = Math.sqrt(a.sd ** 2 / a.n + b.sd ** 2 / b.n);
     if (b.mean - a.mean <= WORTH_SAYING * error) return [];
     const [own, theirs] = [a.mean, b.mean].map((value) => shownFigure(value, key, session.units));
-    return own === theirs ? [] : [`${less} (${own} against ${theirs})`];
+    if (own === theirs) return [];
+    return [told && key === "carry" ? less : `${less} (${own} against ${theirs})`];
   });
   const [group, other] = [best.build, runnerUp.build].map((name) => buildGroup(session, name));
   if (group?.meanRadius != null && other?.meanRadius != null && group.meanRadius > 1.3 * other.meanRadius) {
     const [own, theirs] = [group.meanRadius, other.meanRadius].map((value) =>
       shownFigure(value, "offline", session.units),
     );
-    if (own !== theirs) said.push(`a wider group (${own} from the middle on average, against ${theirs})`);
+    // A mean and a half may differ on which group is the wider one: then the mean needs its figures.
+    const shown = told && groupDistances(group, other, session.units)?.wider;
+    const figures = shown ? "" : ` (${own} from the middle on average, against ${theirs})`;
+    if (own !== theirs) said.push(`a wider group${figures}`);
   }
   return said.length === 0 ? [] : [`What ${best.build} costs against ${runnerUp.build}: ${said.join("; ")}.`];
 }
 
-function nextWords({ verdict, best, runnerUp, more }: Decision): string {
+function nextWords({ verdict, more }: Decision): string {
   if (verdict === "clear")
     return "No more shots are needed to choose; a few on another day would confirm it.";
   if (more.each === null) {
-    return `Going by these shots, even 40 more with each of the two would hardly tell ${best.build} and ${runnerUp.build} apart: choose between them by feel, by price or by what fits the rest of the set.`;
+    return `Going by these shots, even 40 more with each would hardly tell ${listWords(more.builds)} apart: choose between them by feel, by price or by what fits the rest of the set.`;
   }
   const shots = more.each === 1 ? "one more shot" : `about ${more.each} more shots`;
   return `To settle it, hit ${shots} each with ${listWords(more.builds)}, if the builds go on performing as they have so far.`;

@@ -26,6 +26,9 @@ export function whatNext(session: Session, decision: Outcome<Pick<Decision, "ver
   const names = session.builds.map(({ name }) => name);
   const plan = testPlan(names, USUAL_SHOTS);
   const order = isProblem(plan) ? null : plan;
+  if (names.length === 1) {
+    return { build: null, why: `Hit a second build next, as often as ${names[0]}.`, order };
+  }
   const scores = goalScores(session);
   if (isProblem(scores)) return { build: null, why: scores.message, order };
   if (!isProblem(decision) && decision.verdict === "clear") {
@@ -47,6 +50,6 @@ export function whatNext(session: Session, decision: Outcome<Pick<Decision, "ver
   const why =
     counted[next]!.n < FIRST_SHOTS
       ? `Hit ${build} next: each build needs ${FIRST_SHOTS} shots before averages say anything.`
-      : `Hit ${build} next: a shot with it says most about which build is best.`;
+      : `Should you hit another, hit it with ${build}: that says most about which build is best.`;
   return { build, why, order };
 }

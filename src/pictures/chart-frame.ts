@@ -17,9 +17,9 @@ export interface Plot {
   readonly bottom: number;
 }
 
-/** Pixels of the title's letters, and the mean width of a bold letter against its height, about. */
+/** Pixels of the title's letters, and the mean width of a bold letter against its height, about, in a wide face. */
 const TITLE = 15;
-const BOLD_LETTER = 0.6;
+const BOLD_LETTER = 0.65;
 
 /** Room for the title, the legend and the labels of the axes. */
 export function plotOf(chart: ChartPlan, { width, height }: Size): Plot {

@@ -3,7 +3,7 @@ import { planWithShafts, type SetSorting } from "../club/plan-with-shafts.ts";
 import { readSetFile } from "../club/read-set.ts";
 import type { SetClub, SetRequest } from "../club/set-request.ts";
 import type { BuildSpec } from "../fitting/build-spec.ts";
-import { CARRY_NOTE, carryOfLoft } from "../fitting/carry-of-loft.ts";
+import { CARRY_NOTE, carryOfLoft, FAR_LOFTS } from "../fitting/carry-of-loft.ts";
 import { clubKindIn } from "../fitting/club-kind.ts";
 import type { Session } from "../fitting/session.ts";
 import { setRequestFor } from "../fitting/set-request.ts";
@@ -72,7 +72,9 @@ export function benchJob(
   const job = benchJobOf(session, build, request, carryOf ?? (({ loft }) => flown(loft)));
   if (isProblem(job)) return asTyped(job, session, setText);
   if (job.plan.clubs.every((club, i) => club.carry === request.clubs[i]!.carry)) return job;
-  return { ...job, notes: [CARRY_NOTE] };
+  // A blank between figures looks like one that was forgotten.
+  const far = job.plan.clubs.some(({ carry }) => carry === undefined);
+  return { ...job, notes: [CARRY_NOTE, ...(far ? [FAR_LOFTS] : [])] };
 }
 
 /** The same from a set request that was made elsewhere. */

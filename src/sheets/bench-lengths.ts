@@ -6,7 +6,10 @@ export interface BenchLengths {
   readonly unit: "in" | "cm";
   /** An inch in the unit shown. */
   readonly perInch: number;
-  /** An inch figure in the unit shown, to what a bench can measure: centimetres to a tenth of a millimetre. */
+  /**
+   * An inch figure in the unit shown, to what a bench can measure: sixty-fourths of an inch as they are and other
+   * inches to a hundredth, such as those of a set file in centimetres; centimetres to a tenth of a millimetre.
+   */
   readonly shown: (inches: number) => number;
   /** Decimals that a figure may need, and the number formats that show them. */
   readonly decimals: number;
@@ -19,7 +22,7 @@ export interface BenchLengths {
 const INCHES: BenchLengths = {
   ...{ unit: "in", perInch: 1, decimals: 3 },
   ...{ format: "0.00##", differenceFormat: "+0.00##;-0.00##;0.00" },
-  shown: (inches) => inches,
+  shown: (inches) => (Number.isInteger(inches * 64) ? inches : Math.round(inches * 100) / 100),
   words: (sentence) => sentence,
 };
 

@@ -49,7 +49,7 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
   const workings = workingsSheet(session, comparison, shots, layout);
   const columns = Math.max(BEFORE_BUILDS + session.builds.length * PER_BUILD, LEAST_COLUMNS);
   draft.putAcross(0, 0, columns, session.title, "title", 28);
-  draft.putAcross(1, 0, columns, factsLine(session), "subtitle");
+  draft.putAcross(1, 0, columns, factsOf(session) || "Player, date and place can be typed here", "subtitle");
 
   // The table's place follows from the number of lines above it, the evidence line's formula from the table's place.
   const lines = verdictLines(parts);
@@ -57,10 +57,13 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
   const third = Math.floor(columns / 3);
   const wide = columns - 2 * third;
   const left = area(chartRow, 0, CHART_ROWS, third);
-  const middle = area(chartRow, third, CHART_ROWS, wide);
+  // Without chances the group's picture takes their place as well, so that no hole is left.
+  const group = chances
+    ? area(chartRow, third, CHART_ROWS, wide)
+    : area(chartRow, 0, CHART_ROWS, third + wide);
   const right = area(chartRow, third + wide, CHART_ROWS, third);
   if (chances) putChanceChart(draft, workings, layout.sheet, chances, session.builds.length, left);
-  putGroupChart(draft, workings, session, comparison, shots, layout, middle);
+  putGroupChart(draft, workings, session, comparison, shots, layout, group);
   putLimitsChart(draft, workings, session, comparison, layout, right);
 
   const below = chartRow + CHART_ROWS;
@@ -89,7 +92,7 @@ export function comparisonSheets(parts: ComparisonParts): [comparison: SheetPlan
     area: area(0, 0, row, columns),
     pagesWide: 1,
     pagesTall: 1,
-    footer: factsLine(session),
+    footer: factsOf(session) || session.title,
   });
   return [draft.plan(), workings.plan()];
 }
@@ -106,9 +109,10 @@ const FOOTNOTES = [
   "All formulas here are the spreadsheet's own: this workbook calculates without the add-in too.",
 ];
 
-function factsLine(session: Session): string {
+/** Who, which club, when and where, as far as it was said. */
+function factsOf(session: Session): string {
   const club = new Set(session.table.club.filter((one) => one !== ""));
   const parts = [session.player, ...(club.size <= 3 ? club : []), session.date, session.place];
   if (session.leftHanded) parts.push("left-handed");
-  return parts.filter((part) => part !== "").join(" · ") || "Player, date and place can be typed here";
+  return parts.filter((part) => part !== "").join(" · ");
 }

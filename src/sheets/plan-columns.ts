@@ -58,6 +58,8 @@ const ALL: readonly PlanColumn[] = [
 ];
 
 function inUnits(column: PlanColumn, { unit, format, shown }: BenchLengths): PlanColumn {
+  // A balance point is worked out and not laid to a rule: in inches its format rounds it.
+  if (unit === "in" && column.format !== inches) return { ...column, heading: `${column.heading} (in)` };
   return {
     ...column,
     heading: `${column.heading} (${unit})`,

@@ -6,6 +6,10 @@ import type { CellValue, SheetPlan } from "./plan.ts";
 import { area, SheetDraft } from "./sheet-draft.ts";
 import { HEADING_ROW, KEEP_COLUMN, textColumns } from "./shots-layout.ts";
 
+/** Width of a bold letter in the widest face that a place may show, and room for the filter button; the usual letter is 1. */
+const BOLD_LETTER = 1.4;
+const BUTTON = 4;
+
 /**
  * The Shots sheet: every shot with a tick for keeping it, as a native table under frozen headings. Unticking a shot
  * recalculates the Comparison sheet. `remarks` has a sentence for shots that contradict themselves or lie far out.
@@ -44,6 +48,7 @@ export function shotsSheet(
     "subtitle",
   );
   draft.put(HEADING_ROW, 0, [headings], "heading");
+  draft.style(area(HEADING_ROW, before, 1, metrics.length), "headingLeft");
   const columnsOfFigures = metrics.map((metric) => table.values.get(metric.key)!);
   const rows: CellValue[][] = [];
   for (let i = 0; i < table.size; i++) {
@@ -75,12 +80,12 @@ export function shotsSheet(
   });
   draft.table({ name: tableName, area: area(HEADING_ROW, 0, table.size + 1, columns) });
   draft.freeze(first, 2);
-  draft.height(HEADING_ROW, 20);
+  draft.height(HEADING_ROW, 34);
   draft.width(0, 1, 8);
   draft.width(1, 1, textWidth([...table.build], 14, 34));
   if (texts.length > 0) draft.width(2, texts.length, 10);
   metrics.forEach((_, m) => {
-    draft.width(before + m, 1, Math.max(10, headings[before + m]!.length + 5));
+    draft.width(before + m, 1, Math.max(10, headingWidth(headings[before + m]!)));
   });
   if (table.extras.length > 0) draft.width(before + metrics.length, table.extras.length, 14);
   draft.width(columns - 1, 1, 60);
@@ -104,6 +109,17 @@ function uniqueHeadings(wished: readonly string[]): string[] {
     used.add(heading.toLowerCase());
     return heading;
   });
+}
+
+/**
+ * Width of a heading in two lines. A launch monitor gives some fifteen figures a shot, and headings in one line would
+ * part the figures too far to read across.
+ */
+function headingWidth(heading: string): number {
+  const words = heading.split(" ");
+  const breaks = words.map((_, i) => [words.slice(0, i).join(" "), words.slice(i).join(" ")]);
+  const letters = Math.min(...breaks.map((lines) => Math.max(...lines.map(({ length }) => length))));
+  return Math.ceil(letters * BOLD_LETTER) + BUTTON;
 }
 
 function textWidth(texts: readonly string[], least: number, most: number): number {

@@ -1,5 +1,6 @@
-import { invalid, type Outcome } from "../outcome/problem.ts";
+import type { Outcome } from "../outcome/problem.ts";
 import { partOf } from "../slices/part-of.ts";
+import { noTable } from "./no-table.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { readRecords } from "./read-records.ts";
 import type { ShotTable } from "./shot-table.ts";
@@ -16,8 +17,8 @@ export function* readInSlices(
   options: ReadOptions = {},
 ): Generator<number, Outcome<ShotTable>> {
   const plain = plainLines(text);
-  if (plain.trim() === "")
-    return invalid("The text is empty; a table with a row of headings and a row a shot would do.");
+  const none = noTable(plain);
+  if (none) return none;
   const delimiter = options.delimiter || sniffDelimiter(plain);
   // Cutting takes about as long as reading.
   const records = yield* partOf(splitInSlices(plain, delimiter), 0, 0.5);

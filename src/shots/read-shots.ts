@@ -1,4 +1,5 @@
-import { invalid, type Outcome } from "../outcome/problem.ts";
+import type { Outcome } from "../outcome/problem.ts";
+import { noTable } from "./no-table.ts";
 import type { ReadOptions } from "./read-options.ts";
 import { readRecords } from "./read-records.ts";
 import type { ShotTable } from "./shot-table.ts";
@@ -17,8 +18,8 @@ import { plainLines, splitText } from "./split-text.ts";
  */
 export function readShots(text: string, options: ReadOptions = {}): Outcome<ShotTable> {
   const plain = plainLines(text);
-  if (plain.trim() === "")
-    return invalid("The text is empty; a table with a row of headings and a row a shot would do.");
+  const none = noTable(plain);
+  if (none) return none;
   const delimiter = options.delimiter || sniffDelimiter(plain);
   const work = readRecords(splitText(plain, delimiter), delimiter, options);
   let turn = work.next();

@@ -44,7 +44,9 @@ export function readingNotes(
     .map(({ header }) => header);
   if (unknown.length > 0) notes.push(unknownNote([...new Set(unknown)]));
   if (columnOf(section, "club") && !columnOf(section, "build")) {
-    notes.push("The table names clubs but no builds; clubs were not taken for builds.");
+    notes.push(
+      'The table names clubs but no builds; clubs were not taken for builds. If they are, choose "Build" for that column, or name it Build.',
+    );
   }
   if (options.leftHanded)
     notes.push("Left-handed player: no figure was mirrored, right is right of the target.");

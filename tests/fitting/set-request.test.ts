@@ -57,7 +57,7 @@ describe("the usual set from a chosen build", () => {
 
   it("says that a build without a shaft weight needs one", () => {
     expect(refusal(setRequestFor({ name: "blue one" }))).toBe(
-      'Build "blue one" has no shaft weight; enter it in grams, or bring a set file that gives the shafts.',
+      'Build "blue one" has no shaft weight; enter it in grams, put it in the name as "95 g", or bring a set file that gives the shafts.',
     );
   });
 });

@@ -38,6 +38,26 @@ describe("weightEffects(session)", () => {
   });
 });
 
+describe("weightWords(session)", () => {
+  it("says nothing of three shots, one with each build, however well they lie on a line", () => {
+    const thin = sessionOfShots({ "90 g": [160], "100 g": [158.1], "110 g": [156] });
+    expect(weightEffects(thin)[0]!.p).toBeLessThan(0.05);
+    expect(weightWords(thin)).toEqual([]);
+  });
+
+  it("takes all figures together, so that one of many that leans by chance is not told", () => {
+    // Carry leans with the weight at alone at a p between 0.025 and 0.05; offline does not.
+    const leaning = sessionOfShots({
+      "90 g": [150, 154, 152, 158].map((carry, i) => [carry, [2, -3, 4, -2][i]!] as const),
+      "100 g": [157, 161, 157, 161].map((carry, i) => [carry, [-1, 3, -4, 2][i]!] as const),
+    });
+    const carry = weightEffects(leaning).find(({ metric }) => metric === "carry")!;
+    expect(carry.p).toBeLessThan(0.05);
+    expect(carry.p).toBeGreaterThan(0.025);
+    expect(weightWords(leaning)[0]).toMatch(/^What weight did: nothing that these shots can show/);
+  });
+});
+
 describe("specFromName(name)", () => {
   it.each([
     ["105 g mid-launch", { weight: 105, profile: "mid" }],

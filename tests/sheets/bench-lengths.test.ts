@@ -31,7 +31,7 @@ describe("setFileLengths(setText)", () => {
 });
 
 describe("benchLengths(units)", () => {
-  it("shows inches as they are and says sentences unchanged", () => {
+  it("shows inches of a rule as they are and says sentences unchanged", () => {
     const { unit, perInch, shown, words } = benchLengths("us");
     expect([unit, perInch, shown(37.0625), words("0.5 in of 3 inches")]).toEqual([
       "in",
@@ -39,6 +39,13 @@ describe("benchLengths(units)", () => {
       37.0625,
       "0.5 in of 3 inches",
     ]);
+  });
+
+  it("shows inches that are on no rule to a hundredth", () => {
+    const { shown } = benchLengths("us");
+    // 96.5 cm and 0.5 cm, as a set file may have them; 37 1/64 in.
+    expect([shown(96.5 / 2.54), shown(0.5 / 2.54), shown(37.015625)]).toEqual([37.99, 0.2, 37.015625]);
+    expect(shown(Number.NaN)).toBeNaN();
   });
 
   it("shows centimetres to a tenth of a millimetre", () => {

@@ -66,9 +66,11 @@ describe("comparisonSheets(parts), from top to bottom", () => {
       area(8, 4, 15, 6),
       area(8, 10, 15, 4),
     ]);
-    expect(sheetOf(smallSession(), { chances: null }).charts.map(({ area: where }) => where.column)).toEqual([
-      4, 10,
-    ]);
+  });
+
+  it("leaves no hole where there are no chances to draw", () => {
+    const { charts } = sheetOf(smallSession(), { chances: null });
+    expect(charts.map(({ area: where }) => where)).toEqual([area(8, 0, 15, 10), area(8, 10, 15, 4)]);
   });
 
   it("has table and windows below, each a free row on, then what the words mean", () => {
@@ -114,6 +116,12 @@ describe("comparisonSheets(parts), the page", () => {
       ...{ landscape: false, area: area(0, 0, 41, 14), pagesWide: 1, pagesTall: 1, footer: "Ann · 1 May" },
     });
     expect([0, 1, 2, 13, 14].map((column) => widthAt(sheet, column))).toEqual([17, 5, 7.5, 7.5, undefined]);
+  });
+
+  it("has the title at the foot where nobody was named, and asks to type them only at the head", () => {
+    const sheet = sheetOf({ ...smallSession(), player: "", date: "", place: "", title: "Bay one" });
+    expect(sheet.print!.footer).toBe("Bay one");
+    expect(cellAt(sheet, 1, 0)).toBe("Player, date and place can be typed here");
   });
 
   it("is at least twelve columns wide, for the words", () => {

@@ -63,14 +63,16 @@ describe("shotsSheet(session, name, tableName, remarks), cells", () => {
       ["title", undefined],
       ["subtitle", undefined],
     ]);
-    expect(stylesAlong(sheet, 3, 11)).toEqual([...Array(10).fill("heading"), undefined]);
+    expect(stylesAlong(sheet, 3, 11)).toEqual([
+      ...[...Array(5).fill("heading"), "headingLeft", "headingLeft", ...Array(3).fill("heading"), undefined],
+    ]);
     for (const row of [4, 5])
       expect(stylesAlong(sheet, row, 11)).toEqual([...Array(9).fill("plain"), "small", undefined]);
     expect(stylesAlong(sheet, 6, 11)).toEqual(Array(11).fill(undefined));
     for (const row of [4, 5]) {
       expect(formatsAlong(sheet, row, 8)).toEqual([...Array(5).fill(undefined), "0", "0.0", undefined]);
     }
-    expect([2, 3, 4].map((row) => heightAt(sheet, row))).toEqual([undefined, 20, undefined]);
+    expect([2, 3, 4].map((row) => heightAt(sheet, row))).toEqual([undefined, 34, undefined]);
   });
 
   it("take only numbers where figures stand", () => {
@@ -108,15 +110,17 @@ describe("shotsSheet(session, name, tableName, remarks), cells", () => {
 describe("shotsSheet(session, name, tableName, remarks), widths and headings", () => {
   it("give each kind of column its room, and a heading room for its button", () => {
     const sheet = sheetOf(full);
-    // "Spin rate (rpm)" has 15 letters, "Carry (yd)" 10; each heading's filter button takes the room of 5.
+    // In two lines "Spin rate (rpm)" is 9 letters wide, "Carry (yd)" 5: 1.4 times that, and 4 for the button.
     expect(Array.from({ length: 11 }, (_, column) => widthAt(sheet, column))).toEqual([
-      ...[8, 14, 10, 10, 10, 20, 15, 14, 14, 60],
+      ...[8, 14, 10, 10, 10, 17, 11, 14, 14, 60],
       undefined,
     ]);
     const bare = sheetOf(of(["Build,Carry (yd)", "Red,150"]));
     expect(bare.widths.every(({ columns }) => columns > 0)).toBe(true);
-    expect([0, 1, 2, 3, 4].map((column) => widthAt(bare, column))).toEqual([8, 14, 15, 60, undefined]);
-    expect(widthAt(sheetOf(of(["Build,Total", "Red,150"])), 2)).toBe(15);
+    expect([0, 1, 2, 3, 4].map((column) => widthAt(bare, column))).toEqual([8, 14, 11, 60, undefined]);
+    expect(widthAt(sheetOf(of(["Build,Total", "Red,150"])), 2)).toBe(11);
+    // "Launch direction (°)" breaks after its first word: 13 letters in the second line.
+    expect(widthAt(sheetOf(of(["Build,Launch direction", "Red,1"])), 2)).toBe(23);
   });
 
   it("fit the longest name of a build, within bounds", () => {

@@ -55,7 +55,11 @@ describe("readingNotes(text, delimiter, shots, options)", () => {
   });
 
   it("says that clubs are no builds, only where a table has clubs and no builds", () => {
-    expectNotes("Club,Carry\n7i,150.5\n7i,151.5", [POINT, /names clubs but no builds/, /without a build/]);
+    expectNotes("Club,Carry\n7i,150.5\n7i,151.5", [
+      POINT,
+      /names clubs but no builds.* name it Build\.$/,
+      /without a build/,
+    ]);
     expectNotes("Club,Build,Carry\n7i,A,150.5", [POINT]);
     expectNotes("Carry,Spin\n150.5,6000", [POINT, /without a build/]);
   });

@@ -1,4 +1,4 @@
-import { readFile, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { text as readAll } from "node:stream/consumers";
 import { comparisonJson } from "../../fitting/comparison-json.ts";
 import { DEMO_FACTS, DEMO_TEXT } from "../../fitting/demo.ts";
@@ -9,10 +9,10 @@ import { type BenchJob, benchJob } from "../../sheets/bench-job.ts";
 import { benchWords } from "../../sheets/bench-words.ts";
 import { sessionWorkbook } from "../../sheets/session-workbook.ts";
 import { readShots } from "../../shots/read-shots.ts";
-import { textOfBytes } from "../../shots/text-of-bytes.ts";
 import { type CommandLine, readCommandLine, USAGE } from "./command-line.ts";
+import { fileTrouble } from "./file-trouble.ts";
 import { printComparison } from "./print-comparison.ts";
-import { readXlsxText } from "./read-xlsx.ts";
+import { readTableFile } from "./read-table-file.ts";
 import { writeXlsx } from "./write-xlsx.ts";
 
 /** Bad use, or a table that cannot be read: one line on standard error and this code. */
@@ -47,9 +47,10 @@ function refuse(message: string): number {
 }
 
 async function readSession(line: CommandLine): Promise<Outcome<Session>> {
-  const text = await readText(line.file);
-  if (isProblem(text)) return text;
   const { leftHanded } = line;
+  // Of a workbook the first sheet with shots in it, so that one of our own can be brought in again.
+  const text = await readText(line.file, (sheet) => !isProblem(readShots(sheet, { leftHanded })));
+  if (isProblem(text)) return text;
   const table = readShots(text, { leftHanded });
   if (isProblem(table)) return table;
   const facts: SessionFacts = line.file === null ? DEMO_FACTS : {};
@@ -70,23 +71,16 @@ async function readSession(line: CommandLine): Promise<Outcome<Session>> {
   return line.fill ? filledSession(session) : session;
 }
 
-async function readText(file: string | null): Promise<Outcome<string>> {
+async function readText(file: string | null, suits: (text: string) => boolean): Promise<Outcome<string>> {
   if (file === null) return DEMO_TEXT;
-  if (file === "-") return readAll(process.stdin);
-  try {
-    const bytes = await readFile(file);
-    if (bytes[0] === 0x50 && bytes[1] === 0x4b) return await readXlsxText(new Uint8Array(bytes));
-    return textOfBytes(bytes);
-  } catch (refused) {
-    return invalid(`${file} cannot be read: ${(refused as Error).message}.`);
-  }
+  return file === "-" ? readAll(process.stdin) : readTableFile(file, suits);
 }
 
 /** The chosen build's set worked out, by the set file where there is one; null where no build was chosen. */
 async function readJob({ choose, set }: CommandLine, session: Session): Promise<Outcome<BenchJob | null>> {
   if (choose === null) return null;
   if (set === null) return named("--choose", benchJob(session, choose, null));
-  const text = await readText(set);
+  const text = await readTableFile(set);
   return isProblem(text) ? text : named(`--choose "${choose}" --set ${set}`, benchJob(session, choose, text));
 }
 
@@ -102,6 +96,6 @@ async function writeWorkbook(session: Session, job: BenchJob | null, out: string
     await writeFile(out, bytes);
     return null;
   } catch (refused) {
-    return `${out} cannot be written: ${(refused as Error).message}.`;
+    return fileTrouble("write", out, refused);
   }
 }

@@ -7,6 +7,8 @@ import { ledgerParquet, readLedgerParquet } from "../../ledger/ledger-parquet.ts
 import { foreignHeadings, ledgerText, readLedgerText } from "../../ledger/ledger-text.ts";
 import { playerKey } from "../../ledger/player-key.ts";
 import { invalid, isProblem, type Outcome } from "../../outcome/problem.ts";
+import { textOfBytes } from "../../shots/text-of-bytes.ts";
+import { fileTrouble } from "./file-trouble.ts";
 
 const USAGE = "npm run ledger -- IN.csv|IN.parquet OUT.csv|OUT.parquet [--codes SECRET] [--without PLAYER]";
 
@@ -29,9 +31,10 @@ async function convert(words: readonly string[]): Promise<Outcome<string>> {
   const [from, to] = positionals;
   if (!from || !to || positionals.length > 2 || !/\.(csv|parquet)$/i.test(to))
     return invalid(`Usage: ${USAGE}`);
-  const bytes = new Uint8Array(await readFile(from));
-  const text = /\.parquet$/i.test(from) ? null : new TextDecoder().decode(bytes);
-  const read = text === null ? await readLedgerParquet(bytes) : readLedgerText(text);
+  const bytes = await readFile(from).catch((error) => invalid(fileTrouble("read", from, error)));
+  if (isProblem(bytes)) return bytes;
+  const text = /\.parquet$/i.test(from) ? null : textOfBytes(bytes);
+  const read = text === null ? await readLedgerParquet(new Uint8Array(bytes)) : readLedgerText(text);
   if (isProblem(read)) return read;
   const gone = playerKey(values.without ?? "");
   const kept = gone === "" ? read : read.filter((row) => playerKey(textIn(row, "player")) !== gone);
@@ -40,7 +43,8 @@ async function convert(words: readonly string[]): Promise<Outcome<string>> {
   const out = /\.parquet$/i.test(to) ? await ledgerParquet(rows) : ledgerText(rows);
   if (isProblem(out)) return out;
   // Never over a file that stands there.
-  await writeFile(to, out, { flag: "wx" });
+  const refused = await writeFile(to, out, { flag: "wx" }).catch((error) => fileTrouble("write", to, error));
+  if (refused) return invalid(refused);
   const own = text === null ? [] : foreignHeadings(text);
   return [
     `${rows.length} rows written to ${to}; ${read.length - rows.length} left out.`,

@@ -2,21 +2,28 @@ import { type CellValue, formatDate, readXlsx } from "hucre";
 import { invalid, type Outcome } from "../../outcome/problem.ts";
 
 /**
- * The first visible sheet of an .xlsx file as tab-separated text, ready for the reader of shots: what someone would
- * paste who had copied all its cells. Formulas give their stored answers, days are written `yyyy-mm-dd`, and cells
- * with a tab, a quote or a line break in them stand in quotes.
+ * The first visible sheet of an .xlsx file that suits, as tab-separated text: what someone would paste who had copied
+ * all its cells; the first with anything in it where none suits, or any will do. Formulas give their stored answers,
+ * days are written `yyyy-mm-dd`, and cells with a tab, a quote or a line break in them stand in quotes.
  */
-export async function readXlsxText(bytes: Uint8Array): Promise<Outcome<string>> {
+export async function readXlsxText(
+  bytes: Uint8Array,
+  suits: (text: string) => boolean = () => true,
+): Promise<Outcome<string>> {
   try {
     const { sheets } = await readXlsx(bytes, { sheets: ({ hidden, veryHidden }) => !hidden && !veryHidden });
-    const rows = sheets[0]?.rows ?? [];
-    if (!rows.some((row) => row.some((value) => value !== null))) {
-      return invalid("The first sheet of the file is empty; a table of shots with headings is needed there.");
+    const texts = sheets
+      .filter(({ rows }) => rows.some((row) => row.some((value) => value !== null)))
+      .map(({ rows }) => rows.map((row) => row.map(cellText).join("\t")).join("\n"));
+    if (texts.length === 0) {
+      return invalid("All sheets of the file are empty; a table of shots with headings is needed on one.");
     }
-    return rows.map((row) => row.map(cellText).join("\t")).join("\n");
+    return texts.find(suits) ?? texts[0]!;
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
-    return invalid(`The file could not be read as an .xlsx workbook: ${reason}`);
+    return invalid(
+      `The file could not be read as an .xlsx workbook (${reason}); saved again as .xlsx, or as CSV, it would do.`,
+    );
   }
 }
 

@@ -74,7 +74,10 @@ describe("compare with --choose", { timeout: PATIENCE }, () => {
       [["--choose", "nobody's", ...out], 'one of "95 g high-launch", "105 g mid-launch"'],
       [choose, "--out X.xlsx"],
       [["--set", few, ...out], "say which one with --choose NAME"],
-      [[...choose, "--set", join(folder, "gone.csv"), ...out], "cannot be read"],
+      [
+        [...choose, "--set", join(folder, "gone.csv"), ...out],
+        `There is no file ${join(folder, "gone.csv")}; `,
+      ],
       [[...choose, "--set", bad, ...out], "no row of headings"],
       [[...choose, "--set", few, ...out], "1 more is needed"],
       [[...choose, "--set", light, ...out], "Club 7: Without head the club has"],

@@ -212,10 +212,10 @@ describe("the command", { timeout: 90_000 }, () => {
     writeFileSync(unreadable, "Dear fitter,\nthank you for the afternoon.\n");
     const asks: [string[], string][] = [
       [["--jsn"], "--jsn"],
-      [[join(folder, "nowhere.csv")], "nowhere.csv cannot be read"],
+      [[join(folder, "nowhere.csv")], `There is no file ${join(folder, "nowhere.csv")}; `],
       [[unreadable, "--json"], ""],
       [["--baseline", "nobody's"], `--baseline is "nobody's"; it should be one of "95 g high-launch"`],
-      [["--out", join(folder, "no", "such", "folder.xlsx")], "cannot be written"],
+      [["--out", join(folder, "no", "such", "folder.xlsx")], "cannot be written: its folder is not there"],
     ];
     const found = await Promise.all(asks.map(([words]) => compare(words)));
     found.forEach(({ said, complained, code }, i) => {
