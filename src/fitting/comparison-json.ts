@@ -10,6 +10,7 @@ import { decide } from "./decide.ts";
 import { deliveryDoubts } from "./delivery-doubts.ts";
 import { familyDifferences } from "./family-differences.ts";
 import { computedWords } from "./filled-session.ts";
+import { impossibleWords } from "./impossible-words.ts";
 import { driftWarnings } from "./order-drift.ts";
 import { outlierWords } from "./outlier-words.ts";
 import { GOALS, type Session } from "./session.ts";
@@ -84,6 +85,7 @@ export function comparisonJson(session: Session) {
       ...(isProblem(decision) ? [decision.message] : []),
       ...driftWarnings(session),
       ...deliveryDoubts(session).map(({ message }) => message),
+      ...impossibleWords(session),
       ...computedWords(session),
       ...outlierWords(session),
       ...flight.notes,

@@ -49,7 +49,7 @@ export function whatNext(session: Session, decision: Outcome<Pick<Decision, "ver
   const build = names[next]!;
   const why =
     counted[next]!.n < FIRST_SHOTS
-      ? `Hit ${build} next: each build needs ${FIRST_SHOTS} shots before averages say anything.`
+      ? `Hit ${build} next: each build needs ${FIRST_SHOTS} shots before averages say much.`
       : `Should you hit another, hit it with ${build}: that says most about which build is best.`;
   return { build, why, order };
 }

@@ -1,5 +1,6 @@
 import { computedWords } from "../fitting/filled-session.ts";
 import { greenWords } from "../fitting/green-words.ts";
+import { impossibleWords } from "../fitting/impossible-words.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
 import { outlierWords } from "../fitting/outlier-words.ts";
 import type { Session } from "../fitting/session.ts";
@@ -56,6 +57,7 @@ const furtherOf = lastAnswer((session: Session, figures: Figures) => {
   return {
     sentences: [
       ...(isProblem(air) ? [air.message] : []),
+      ...impossibleWords(session),
       ...computedWords(session),
       ...outlierWords(session),
       ...driftWarnings(session),

@@ -2,6 +2,7 @@ import { compareBuilds } from "../fitting/compare-builds.ts";
 import { decide } from "../fitting/decide.ts";
 import { deliveryDoubts } from "../fitting/delivery-doubts.ts";
 import { computedWords } from "../fitting/filled-session.ts";
+import { impossibleWords } from "../fitting/impossible-words.ts";
 import { driftWarnings } from "../fitting/order-drift.ts";
 import { outlierWords } from "../fitting/outlier-words.ts";
 import { type PlayerWords, playerWords } from "../fitting/player-words.ts";
@@ -45,6 +46,7 @@ export function comparisonWorkbook(session: Session, taken: Taken, made: string)
     name: comparisonName,
     words: localVerdict(verdictWords(session, decision), local),
     warnings: [
+      ...impossibleWords(session),
       ...computedWords(session),
       ...outlierWords(session),
       ...weightWords(session),

@@ -1,6 +1,7 @@
 import { type BuildSummary, type Comparison, compareBuilds } from "../../fitting/compare-builds.ts";
 import { decide } from "../../fitting/decide.ts";
 import { computedWords } from "../../fitting/filled-session.ts";
+import { impossibleWords } from "../../fitting/impossible-words.ts";
 import { driftWarnings } from "../../fitting/order-drift.ts";
 import { outlierWords } from "../../fitting/outlier-words.ts";
 import { plainSentences } from "../../fitting/plain-sentences.ts";
@@ -51,6 +52,7 @@ function verdict(session: Session): string[] {
     "",
     ...changes,
     "",
+    ...impossibleWords(session),
     ...computedWords(session),
     ...outlierWords(session),
     ...weightWords(session),
