@@ -8,11 +8,15 @@ import { area, formula, SheetDraft } from "./sheet-draft.ts";
 import type { WorkingsLayout } from "./workings-sheet.ts";
 
 /** Widths of the columns, in characters: figure, what it is, two builds, a gap, what changed. */
-const WIDTHS = [15, 14, 14, 14, 12, 12, 1.5, 20, 20];
+const WIDTHS = [18, 14, 14, 14, 13, 13, 1.5, 21, 21];
 const COLUMNS = WIDTHS.length;
 /** Letters of a sentence that surely fit one line across the page. */
 const LETTERS = 122;
 const SMALL_LETTERS = 155;
+/** The same of what changed, in its columns. */
+const CHANGE_LETTERS = 38;
+/** Two lines of what a figure is. */
+const MEANING_LINES = 24;
 const LINE = 15.5;
 const CHART_ROWS = 17;
 
@@ -119,7 +123,7 @@ function putChanges(draft: SheetDraft, { session, words, workings }: PlayerParts
     const unit = unitText(metric, session.units);
     const shown = showing(metric, session.units);
     draft.put(row, 0, [[unit === "" ? label : `${label}, ${unit}`]], "label");
-    draft.putAcross(row, 1, 3, meaning, "small", 16);
+    draft.putAcross(row, 1, 3, meaning, "small", said.length > CHANGE_LETTERS ? 2 * LINE : MEANING_LINES);
     const cells = [
       formula(workings.cell(was, key, "Mean"), shown(before)),
       formula(workings.cell(is, key, "Mean"), shown(after)),

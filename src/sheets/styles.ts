@@ -50,11 +50,11 @@ export const STYLES: Readonly<Record<StyleName, CellStyle>> = {
   figure: { ...base, align: "right" },
   figureStrong: { ...base, bold: true, align: "right" },
   faint: { ...base, color: "#5d6970", align: "right" },
-  sentence: { ...base, wrap: true, vertical: "top" },
-  sentenceStrong: { ...base, bold: true, size: 13, wrap: true, vertical: "top", color: GREEN },
-  warning: { ...base, wrap: true, vertical: "top", color: "#7a3b00", fill: "#fdf0dc" },
+  sentence: { ...base, wrap: true },
+  sentenceStrong: { ...base, bold: true, size: 13, wrap: true, color: GREEN },
+  warning: { ...base, wrap: true, color: "#7a3b00", fill: "#fdf0dc" },
   input: { ...base, fill: "#fffbe6", border: "box" },
-  small: { ...base, size: 9, color: "#4c5960", wrap: true, vertical: "top" },
+  small: { ...base, size: 9, color: "#4c5960", wrap: true },
 };
 
 /** What changes in a cell while a condition holds; the rest of its look stays. */

@@ -128,7 +128,7 @@ describe("playerSheet(parts)", () => {
     expect([mergedAt(sheet, 32, 1), mergedAt(sheet, 32, 7), heightAt(sheet, 32)]).toEqual([
       [1, 3],
       [1, 2],
-      16,
+      24,
     ]);
     expect(stylesAlong(sheet, 32, 9)).toEqual([
       ...["label", "small", "small", "small", "figure", "figure", undefined, "sentence", "sentence"],
@@ -164,11 +164,18 @@ describe("playerSheet(parts)", () => {
     });
     expect([6, 7].map((row) => heightAt(long, row))).toEqual([17.5, 33]);
     expect([36, 37].map((row) => heightAt(long, row))).toEqual([13, 25]);
+    // What changed holds 38 letters; what a figure is always has room for two small lines.
+    const [carry, smash] = WORDS.changes as [PlayerWords["changes"][0], PlayerWords["changes"][0]];
+    const changes = [
+      { ...carry, words: "c".repeat(38) },
+      { ...smash, words: "d".repeat(39) },
+    ];
+    expect([32, 33].map((row) => heightAt(page({ changes }), row))).toEqual([24, 31]);
   });
 
   it("has the widths that its words were measured for", () => {
     expect(Array.from({ length: 10 }, (_, column) => widthAt(sheet, column))).toEqual([
-      ...[15, 14, 14, 14, 12, 12, 1.5, 20, 20],
+      ...[18, 14, 14, 14, 13, 13, 1.5, 21, 21],
       undefined,
     ]);
   });
