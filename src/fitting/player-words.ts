@@ -44,7 +44,7 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
     const sure = ["Nothing is sure yet."];
     return {
       ...{ tried, suggestion: "No suggestion yet.", why: [decision.message], sure },
-      ...{ between: null, changes: [], meanings: meanings(session) },
+      ...{ between: null, changes: [], meanings: meanings(session, null) },
     };
   }
   const said = verdictWords(session, decision);
@@ -56,7 +56,7 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
     sure: sureWords(session, decision, said.next),
     between,
     changes: playerChanges(session, between.from, between.to),
-    meanings: meanings(session),
+    meanings: meanings(session, decision),
   };
 }
 
@@ -143,14 +143,16 @@ const SAID: Readonly<Record<Decision["verdict"], string>> = {
   "too close to call": "Too close to call.",
 };
 
-function meanings({ leftHanded }: Session): string[] {
+/** Words are explained that stand on the page: without a verdict no chances do. */
+function meanings({ leftHanded }: Session, decision: Decision | null): string[] {
+  const chances = `Chances in 100: if a hundred players were told the same on shots like these, for about so many it would be right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`;
   const sides = leftHanded
     ? "Right and left are as you see them looking from the ball to the target. For you as a left-handed player, right is the side you stand on."
     : "Right and left are as you see them looking from the ball to the target.";
   return [
     "Build: one way of putting the club together, named here by its shaft.",
     "Carry: how far the ball flies before it lands. Group: where all the shots with one build came down.",
-    `Chances in 100: if a hundred players were told the same on shots like these, for about so many it would be right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
+    ...(decision ? [chances] : []),
     sides,
   ];
 }

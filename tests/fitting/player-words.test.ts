@@ -105,6 +105,11 @@ describe("the player's words", () => {
     expect([words.between, words.changes]).toEqual([null, []]);
   });
 
+  test("explain no chances where none stand on the page", () => {
+    const { meanings } = playerWords(PLAYER_SESSIONS.clear, unavailable("Hit at least two with each."));
+    expect(meanings.map((meaning) => meaning.slice(0, 5))).toEqual(["Build", "Carry", "Right"]);
+  });
+
   test("count shots that were set aside", () => {
     const { table } = PLAYER_SESSIONS.clear;
     const session = {
