@@ -1,6 +1,6 @@
 import { mean } from "simple-statistics";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
-import { buildGroup, missPattern } from "./build-group.ts";
+import { buildGroup, missPattern, missSide } from "./build-group.ts";
 import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
@@ -90,7 +90,9 @@ function whyWords(
   const measured = goalMeasured(session, goal);
   const level = best.chance - runnerUp.chance < LEVEL;
   const lines = !open
-    ? [`Of the ${chances.builds.length} builds it did best for ${measured}.`]
+    ? [
+        `Of the ${chances.builds.length === 2 ? "two" : chances.builds.length} builds it did best for ${measured}.`,
+      ]
     : level
       ? [`${to} and ${from} came out level for ${measured}.`]
       : [`${to} did a touch better for ${measured}, but by too little to choose by.`];
@@ -114,6 +116,9 @@ function whyWords(
       `${shots} ${group.mine} ${away} the middle of their group, ${beside} with ${from}.`,
       `Where shots with ${to} came down: ${missPattern(groups[0]!)}.`,
     );
+    // A line that changed is a reason of its own, which neither carry nor the size of a group tells.
+    const [side, other] = groups.map((one) => missSide(one!));
+    if (other && side !== other) lines.push(`Shots with ${from} came down ${other}.`);
   }
   if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
   return lines;
