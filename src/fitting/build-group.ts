@@ -13,14 +13,22 @@ export function buildGroup(session: Session, build: string): GroupSummary | null
 /** Of fewer shots the middle is not known well enough to speak of a tendency (common sense, no source). */
 const FEWEST = 5;
 
-/** Where a build's shots tend to miss, in words; the error of the middle decides whether there is a tendency. */
+/**
+ * The side that a build's shots tend to, in words; the error of the middle decides whether there is a tendency. Null
+ * where too few shots were hit to speak of one.
+ */
+export function missSide({ n, offlineMean, offlineSd }: GroupSummary): string | null {
+  if (offlineSd === null || n < FEWEST) return null;
+  if (Math.abs(offlineMean) <= (2 * offlineSd) / Math.sqrt(n)) return "centred on the target line";
+  return `mostly ${offlineMean > 0 ? "right" : "left"} of the target`;
+}
+
+/** Where a build's shots tend to miss, in words: to which side, and whether they spread more in line or in length. */
 export function missPattern(group: GroupSummary): string {
-  const { n, offlineMean, offlineSd, carrySd } = group;
+  const { n, offlineSd, carrySd } = group;
   if (offlineSd === null || carrySd === null) return "one shot shows no pattern";
-  if (n < FEWEST) return `${n} shots are too few to show where they tend to go`;
-  const bias = Math.abs(offlineMean) > (2 * offlineSd) / Math.sqrt(n);
-  const side = offlineMean > 0 ? "right" : "left";
-  const where = bias ? `mostly ${side} of the target` : "centred on the target line";
+  const where = missSide(group);
+  if (where === null) return `${n} shots are too few to show where they tend to go`;
   if (offlineSd > 1.6 * carrySd) return `${where}; they spread left and right more than long and short`;
   if (carrySd > 1.6 * offlineSd) return `${where}; they spread long and short more than left and right`;
   return `${where}; they spread as much in length as in line`;

@@ -1,4 +1,5 @@
 import { isProblem } from "../outcome/problem.ts";
+import { figureText } from "../shots/figure-text.ts";
 import { type MetricKey, metricOf } from "../shots/metrics.ts";
 import { displayUnit, type UnitSet } from "../shots/unit-set.ts";
 import { convert } from "../units/convert.ts";
@@ -67,7 +68,8 @@ function shownNumber(value: number, key: MetricKey, units: UnitSet): string {
   const size = Math.abs(figure);
   const far = metric.unit === "yd" || metric.unit === "ft" ? 1 : 10;
   const decimals = size >= far ? 0 : 1;
-  return figure.toFixed(
+  return figureText(
+    figure,
     metric.decimals === 2 ? 2 : Math.min(metric.decimals === 0 && size >= 1 ? 0 : 1, decimals),
   );
 }

@@ -25,6 +25,7 @@ const SHOWN: readonly MetricKey[] = [
   "ballSpeed",
   "launch",
   "spin",
+  "backspin",
   "height",
   "landingAngle",
   "carry",
@@ -42,7 +43,10 @@ const LEVEL = 0.05;
  * for there being several figures on the page, so that the page seldom takes one chance in twenty for a fact.
  */
 export function playerChanges(session: Session, from: string, to: string): PlayerChange[] {
-  const found = SHOWN.flatMap((key) => {
+  const { values } = session.table;
+  // The part that lifts stands for the spin only where a table has no spin.
+  const shown = SHOWN.filter((key) => key !== "backspin" || !values.has("spin"));
+  const found = shown.flatMap((key) => {
     const [before, after] = [from, to].map((name) => buildValues(session.table, name, key));
     if (before!.length === 0 || after!.length === 0) return [];
     const test = welch(after!, before!);

@@ -1,6 +1,6 @@
 import { mean } from "simple-statistics";
 import { isProblem, type Outcome } from "../outcome/problem.ts";
-import { buildGroup, missPattern } from "./build-group.ts";
+import { buildGroup, missPattern, missSide } from "./build-group.ts";
 import { buildValues } from "./build-values.ts";
 import { CLEAR, type Decision, LEANING } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
@@ -45,7 +45,7 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
     const sure = ["Nothing is sure yet."];
     return {
       ...{ tried, suggestion: "No suggestion yet.", why: [decision.message], sure },
-      ...{ between: null, changes: [], meanings: meanings(session) },
+      ...{ between: null, changes: [], meanings: meanings(session, null) },
     };
   }
   const said = verdictWords(session, decision);
@@ -57,7 +57,7 @@ export function playerWords(session: Session, decision: Outcome<Decision>): Play
     sure: sureWords(session, decision, said.next),
     between,
     changes: playerChanges(session, between.from, between.to),
-    meanings: meanings(session),
+    meanings: meanings(session, decision),
   };
 }
 
@@ -91,7 +91,9 @@ function whyWords(
   const measured = goalMeasured(session, goal);
   const level = best.chance - runnerUp.chance < LEVEL;
   const lines = !open
-    ? [`Of the ${chances.builds.length} builds it did best for ${measured}.`]
+    ? [
+        `Of the ${chances.builds.length === 2 ? "two" : chances.builds.length} builds it did best for ${measured}.`,
+      ]
     : level
       ? [`${to} and ${from} came out level for ${measured}.`]
       : [`${to} did a touch better for ${measured}, but by too little to choose by.`];
@@ -115,6 +117,9 @@ function whyWords(
       `${shots} ${group.mine} ${away} the middle of their group, ${beside} with ${from}.`,
       `Where shots with ${to} came down: ${missPattern(groups[0]!)}.`,
     );
+    // A line that changed is a reason of its own, which neither carry nor the size of a group tells.
+    const [side, other] = groups.map((one) => missSide(one!));
+    if (other && side !== other) lines.push(`Shots with ${from} came down ${other}.`);
   }
   if (goal === "window" || goal === "overall") lines.push(...windowReason(session, from, to));
   return lines;
@@ -145,14 +150,16 @@ const SAID: Readonly<Record<Decision["verdict"], string>> = {
   "too close to call": "Too close to call.",
 };
 
-function meanings({ leftHanded }: Session): string[] {
+/** Words are explained that stand on the page: without a verdict no chances do. */
+function meanings({ leftHanded }: Session, decision: Decision | null): string[] {
+  const chances = `Chances in 100: if a hundred players were told the same on shots like these, for about so many it would be right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`;
   const sides = leftHanded
     ? "Right and left are as you see them looking from the ball to the target. For you as a left-handed player, right is the side you stand on."
     : "Right and left are as you see them looking from the ball to the target.";
   return [
     "Build: one way of putting the club together, named here by its shaft.",
     "Carry: how far the ball flies before it lands. Group: where all the shots with one build came down.",
-    `Chances in 100: if a hundred players were told the same on shots like these, for about so many it would be right. From ${100 * CLEAR} we say clear, from ${100 * LEANING} leaning, below that too close to call.`,
+    ...(decision ? [chances] : []),
     sides,
   ];
 }

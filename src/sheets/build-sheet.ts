@@ -75,9 +75,14 @@ function remarksOf({
   const conform = request.clubs.every(
     ({ length, putter }) => length >= lengthRule.least && (putter || length <= lengthRule.greatest),
   );
+  const blind = request.clubs.filter(({ bore }) => bore === undefined).length;
   const uncut = request.clubs.filter(({ rawLength }) => rawLength === undefined).length;
   const { target } = plan.clubs[0]!;
   const notes = [
+    // First, for a shaft is cut once: most bores stop about an inch short of the ground (common practice, no source).
+    blind > 0
+      ? `Bore was not entered for ${blind} of ${plan.clubs.length} clubs: their cut length counts the shaft as reaching the ground. Fit the head dry, measure how far the tip stops short, and take that off.`
+      : "",
     ...taken,
     target.kind === "inertia"
       ? `Built to one moment of inertia, ${target.inertia.toFixed(0)} kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.`

@@ -1,5 +1,8 @@
 import { expect, it } from "vitest";
 import { playerChanges } from "../../src/fitting/player-changes.ts";
+import { sessionOf } from "../../src/fitting/session.ts";
+import { readShots } from "../../src/shots/read-shots.ts";
+import { answer } from "../club/answer.ts";
 import { sessionOfShots } from "./session-of-shots.ts";
 
 const words = (a: number[], b: number[]) => playerChanges(sessionOfShots({ A: a, B: b }), "A", "B")[0]!.words;
@@ -32,4 +35,16 @@ it("no change takes more letters than a line of its column on the page shows", (
   const told = [far, sides].flatMap((session) => playerChanges(session, "A", "B").map((one) => one.words));
   expect(told.join("\n")).toMatch(/to the right: too few shots to settle this/);
   for (const sentence of told) expect(sentence.length).toBeLessThan(50);
+});
+
+it("backspin is told where a table has no spin, and not beside it", () => {
+  const told = (...headings: string[]) => {
+    const rows = ["A", "A", "B", "B"].map((build, i) =>
+      [build, ...headings.map(() => 2500 + 10 * i)].join("\t"),
+    );
+    const text = [["Build", ...headings].join("\t"), ...rows].join("\n");
+    return playerChanges(sessionOf(answer(readShots(text))), "A", "B").map(({ metric }) => metric);
+  };
+  expect(told("Backspin", "Sidespin")).toEqual(["backspin"]);
+  expect(told("Spin rate", "Backspin")).toEqual(["spin"]);
 });

@@ -7,6 +7,7 @@ import { unavailable } from "../../src/outcome/problem.ts";
 import { readShots } from "../../src/shots/read-shots.ts";
 import { answer } from "../club/answer.ts";
 import { PLAYER_SESSIONS } from "./player-sessions.ts";
+import { sessionOfShots } from "./session-of-shots.ts";
 
 const wordsOf = (session: Session) => playerWords(session, decide(session));
 const all = (session: Session) => {
@@ -109,6 +110,26 @@ describe("the player's words", () => {
     expect(words.suggestion).toBe("No suggestion yet.");
     expect(words.why).toEqual(["Hit at least two with each."]);
     expect([words.between, words.changes]).toEqual([null, []]);
+  });
+
+  test("say which side the other build's shots came down on, where that changed", () => {
+    const carries = [150, 153.5, 151, 154, 149.5, 152];
+    const told = (sides: readonly number[]) => {
+      const shots = carries.map((carry, i) => [carry, sides[i]!] as const);
+      const straight = carries.map((carry, i) => [carry + 9, [2, -3, 1, -1, 3, -2][i]!] as const);
+      return wordsOf(sessionOfShots({ Now: shots, Trial: straight }, { goal: "carry" })).why.join(" ");
+    };
+    expect(told([-9, -12, -8, -11, -10, -9])).toContain(
+      "Shots with Now came down mostly left of the target.",
+    );
+    expect(told([9, 12, 8, 11, 10, 9])).toContain("Shots with Now came down mostly right of the target.");
+    expect(told([-2, 3, 1, -3, 2, -1])).not.toContain("Shots with Now came down");
+    expect(told([2, 3, 1, -3, 2, -1])).toContain("Of the two builds it did best");
+  });
+
+  test("explain no chances where none stand on the page", () => {
+    const { meanings } = playerWords(PLAYER_SESSIONS.clear, unavailable("Hit at least two with each."));
+    expect(meanings.map((meaning) => meaning.slice(0, 5))).toEqual(["Build", "Carry", "Right"]);
   });
 
   test("count shots that were set aside", () => {

@@ -51,12 +51,14 @@ describe("the Build sheet's remarks", () => {
   it("are the warnings, higher and coloured, then what was taken, and nothing else", () => {
     const sheet = sheetOf({ ...smallJob(), warnings: ["Careful."], notes: ["Taken."] });
     expect(
-      [3, 4].map((row) => [cellAt(sheet, row, 0), styleAt(sheet, row, 0), heightAt(sheet, row)]),
+      [3, 4, 5].map((row) => [cellAt(sheet, row, 0), styleAt(sheet, row, 0), heightAt(sheet, row)]),
     ).toEqual([
       ["Careful.", "warning", 16],
+      [expect.stringMatching(/^Bore was not entered/), "small", 14],
       ["Taken.", "small", 14],
     ]);
     expect(remarks(TWO_IRONS)).toEqual([
+      expect.stringMatching(/^Bore was not entered for 2 of 2 clubs/),
       expect.stringMatching(/^All planned lengths/),
       expect.stringMatching(/^Raw shaft length was not entered for 2 of 2 clubs/),
     ]);
@@ -78,6 +80,15 @@ describe("the Build sheet's remarks", () => {
     expect(uncut("A; 37; 40\nB; 37;")[0]).toContain("for 1 of 2 clubs");
   });
 
+  it("count the clubs whose cut length reaches to the ground for want of a bore", () => {
+    const blind = (rows: string) =>
+      remarks(`target; swingweight; D2\nshafts; 60\ngrip; 50\nclub; length; bore\n${rows}`).filter((line) =>
+        line.startsWith("Bore was not entered"),
+      );
+    expect(blind("A; 37; 1\nB; 36.5; 0")).toEqual([]);
+    expect(blind("A; 37; 1\nB; 36.5;")[0]).toMatch(/for 1 of 2 clubs.* take that off\.$/);
+  });
+
   it("tell of one moment of inertia only where the set is built to one", () => {
     const told = (target: string) =>
       remarks(club("7; 37; 40\n8; 36.5; 40", target)).filter((line) =>
@@ -96,8 +107,8 @@ describe("the Build sheet's foot and page", () => {
   it("numbers the steps below everything, a free row above them", () => {
     const sheet = sheetOf(smallJob());
     const { row } = findText(sheet, "Steps and cautions");
-    // Two remarks from row 3, a free row, then 11 rows down to what to do; the parts list takes 5 rows.
-    expect(row).toBe(23);
+    // Three remarks from row 3, a free row, then 11 rows down to what to do; the parts list takes 5 rows.
+    expect(row).toBe(24);
     expect([mergedAt(sheet, row, 0), styleAt(sheet, row, 0)]).toEqual([[1, 25], "headingLeft"]);
     expect(
       Array.from({ length: 10 }, (_, i) => /^\d+\. /.exec(String(cellAt(sheet, row + 1 + i, 0)))?.[0]),
@@ -118,7 +129,7 @@ describe("the Build sheet's foot and page", () => {
     const sheet = sheetOf(smallJob());
     expect(sheet.print).toEqual({
       landscape: true,
-      area: { row: 0, column: 0, rows: 33, columns: 25 },
+      area: { row: 0, column: 0, rows: 34, columns: 25 },
       pagesWide: 1,
       pagesTall: 1,
       footer: "Build A · planned today",

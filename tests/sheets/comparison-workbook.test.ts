@@ -172,7 +172,7 @@ describe("the Shots sheet", () => {
     const { column } = findText(shots, "Remark");
     const remarks = Array.from({ length: size }, (_, i) => cellAt(shots, heading.row + 1 + i, column));
     // The demo's seventeenth shot was hit thin: 103.5 mph of ball speed among 114 to 116.
-    expect(String(remarks[16])).toContain("ball speed 103.5 mph lies far below");
+    expect(String(remarks[16])).toContain("Ball speed 103.5 mph lies far below");
     expect(cellAt(shots, heading.row + 17, 0)).toBe(true);
   });
 

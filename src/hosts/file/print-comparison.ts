@@ -10,6 +10,7 @@ import { verdictWords } from "../../fitting/verdict-words.ts";
 import { weightWords } from "../../fitting/weight-words.ts";
 import { whatNext } from "../../fitting/what-next.ts";
 import { displaySession, unitText } from "../../sheets/display-session.ts";
+import { figureText } from "../../shots/figure-text.ts";
 import { METRICS, type Metric } from "../../shots/metrics.ts";
 
 /** Spaces, and whatever could move the cursor of a terminal. */
@@ -98,8 +99,9 @@ function figure(build: BuildSummary, metric: Metric): string {
   const figures = build.metrics.get(metric.key);
   if (!figures) return "";
   const { mean, sd, high } = figures;
-  if (sd === null || high === null) return mean.toFixed(metric.decimals);
-  return `${mean.toFixed(metric.decimals)} ±${(high - mean).toFixed(metric.decimals)} (${sd.toFixed(metric.decimals)})`;
+  const shown = (value: number) => figureText(value, metric.decimals);
+  if (sd === null || high === null) return shown(mean);
+  return `${shown(mean)} ±${shown(high - mean)} (${shown(sd)})`;
 }
 
 function remarks(session: Session): string[] {
