@@ -1,9 +1,10 @@
+import { TRUTH_FORMAT } from "../sheets/truth-format.ts";
 import type { Column } from "./schema.ts";
 
 /** The number format that a workbook shows a column in. */
 export function columnFormat({ type, decimals }: Column): string {
   if (type === "text") return "@";
   if (type === "day") return "yyyy-mm-dd";
-  if (type === "truth") return "General";
+  if (type === "truth") return TRUTH_FORMAT;
   return type === "whole" || decimals === 0 ? "0" : `0.${"0".repeat(decimals)}`;
 }
