@@ -3,6 +3,7 @@ import { assignInOrder } from "./assign-in-order.ts";
 import { assignLeastCost } from "./assign-least-cost.ts";
 import { checkList } from "./check-list.ts";
 import { checkNumbers } from "./check-number.ts";
+import { withoutDust } from "./without-dust.ts";
 
 /** The shaft for one target. */
 export interface ShaftChoice {
@@ -68,8 +69,8 @@ export function sortShafts(
     ? assignLeastCost(targets.length, weights.length, cost)
     : assignInOrder(weights, targets);
   const choices = chosen.map((shaft, target): ShaftChoice => {
-    const difference = weights[shaft]! - targets[target]!;
-    const off = cycles(target, shaft);
+    const difference = withoutDust(weights[shaft]! - targets[target]!);
+    const off = withoutDust(cycles(target, shaft));
     const within =
       Math.abs(difference) <= tolerance &&
       Math.abs(off) <= (frequencies?.tolerance ?? Number.POSITIVE_INFINITY);
@@ -94,8 +95,9 @@ function checkSorting(
   if (lists) return lists;
   if (weights.length < targets.length) {
     const missing = targets.length - weights.length;
+    const shafts = weights.length === 1 ? "1 shaft" : `${weights.length} shafts`;
     return unavailable(
-      `weights has ${weights.length} shafts for ${targets.length} targets; ${missing} more ${missing === 1 ? "is" : "are"} needed.`,
+      `weights has ${shafts} for ${targets.length} targets; ${missing} more ${missing === 1 ? "is" : "are"} needed.`,
     );
   }
   const problem = checkNumbers([

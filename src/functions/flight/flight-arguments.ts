@@ -7,16 +7,17 @@ export const UNITS: ArgumentSpec = {
   expects: '"us" (mph, yd, ft, degrees F) or "si" (m/s, m, m, degrees C)',
   choices: ["us", "si"],
   otherwise: "us",
+  zeroIsBlank: true,
 };
 
 /** Speed, spin, carry, pressure: never 0, so that a 0 is a blank in disguise. */
 export function aboveZero(name: string, expects: string): ArgumentSpec {
-  return { name, kind: "number", expects, above: 0, zeroIsBlank: true };
+  return { name, kind: "number", expects: `${expects}, above 0`, above: 0, zeroIsBlank: true };
 }
 
 /** Air density where it may be left out; sea level in the standard atmosphere is taken then. */
 export function optionalDensity(name: string): ArgumentSpec {
-  return { ...aboveZero(name, "an air density in kg/m3, 1.225 where left out"), otherwise: null };
+  return { ...aboveZero(name, "an air density in kg/m3 (1.225 where left out)"), otherwise: null };
 }
 
 /** An angle or a reading of which 0 is a figure. */
