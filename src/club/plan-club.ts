@@ -39,13 +39,20 @@ export interface PlannedClub {
   readonly warnings: readonly string[];
 }
 
-/** Works one club out: the head it needs, the cuts, the bends and the warnings. `bare`: its parts without a head. */
+/** Grams that a scale of tenths rounds to 0.0. */
+const scaleStep = 0.05;
+
+/**
+ * Works one club out: the head it needs, the cuts, the bends and the warnings. `bare`: its parts without a head.
+ * `heavier`: grams that the head on hand may be too heavy by without a word.
+ */
 export function planClub(
   club: SetClub,
   bare: ClubParts,
   target: ClubTarget,
   bendLimit?: number,
   tape?: SetRequest["tape"],
+  heavier = scaleStep,
 ): Outcome<PlannedClub> {
   const problem = checkClub(club);
   if (problem) return problem;
@@ -69,7 +76,7 @@ export function planClub(
   const period = pendulumPeriod(built.weight, built.balance, built.inertiaButt);
   const warnings = [...cut.warnings];
   if (!rule.conforms) warnings.push(rule.message);
-  if (toAdd !== undefined && toAdd < 0) {
+  if (toAdd !== undefined && -toAdd > heavier) {
     warnings.push(`The head is ${(-toAdd).toFixed(1)} g too heavy; take a lighter one, or another target.`);
   }
   for (const [name, change] of [["loft", bend?.change] as const, ["lie", lieChange] as const]) {
@@ -113,6 +120,7 @@ function tapeFor(
 
 function checkClub(club: SetClub) {
   return checkNumbers([
+    [club.length, { name: "length", unit: "inches", least: 0, above: true }],
     [club.loft ?? 0, { name: "loft", unit: "degrees", least: -15, greatest: 90 }],
     [club.lie ?? 60, { name: "lie", unit: "degrees", least: 0, greatest: 90 }],
     [club.headLie ?? 60, { name: "head lie", unit: "degrees", least: 0, greatest: 90 }],

@@ -29,7 +29,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * most tip trim; 3                    the maker's limits: most tip trim, most butt trim, least cut length
  * bend limit; 2
  * tape; 1; 6                          lead tape for heads too light: inches above the club's end, most grams
- * tolerance; length; 0.0625           of length, loft, lie, swingweight, head, shaft or total
+ * tolerance; length; 0.0625           of length, loft, lie, swingweight, head (how much too heavy), shaft or total
  * bin; 107.2; 108.9; 110.4            measured raw shafts, to sort; as many lines as it takes
  * club; length; loft; lie; head; raw length; tip trim
  * 7; 37; 33; 62; 268; 41; 1

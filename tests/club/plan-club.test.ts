@@ -24,6 +24,22 @@ describe("planClub(club, bare, target, bendLimit, tape)", () => {
     expect(warnings(needed - 3)).toEqual([]);
   });
 
+  test("says nothing of a head too heavy by less than a scale shows, or than the shop lets pass", () => {
+    const warnings = (over: number, heavier?: number) =>
+      answer(planClub({ ...seven, head: needed + over }, bare, target, undefined, undefined, heavier))
+        .warnings;
+    expect(warnings(0.04)).toEqual([]);
+    expect(warnings(0.06)).toHaveLength(1);
+    expect(warnings(0.9, 1)).toEqual([]);
+    expect(warnings(1.1, 1)).toHaveLength(1);
+  });
+
+  test("refuses a length that is none by its own name", () => {
+    expect(refusal(planClub({ ...seven, length: -37 }, bare, target))).toBe(
+      "length is -37 in; it should be inches, more than 0 in.",
+    );
+  });
+
   test("asks for tape only where the head on hand is light and the shop uses tape", () => {
     const tape = { up: 0, most: 6 };
     // By hand: tape at the club's very end, where the head sits too, weighs what the head lacks.

@@ -59,6 +59,7 @@ describe("the Build sheet's remarks", () => {
     expect(remarks(TWO_IRONS)).toEqual([
       expect.stringMatching(/^All planned lengths/),
       expect.stringMatching(/^Raw shaft length was not entered for 2 of 2 clubs/),
+      expect.stringMatching(/^Bore was not entered for 2 of 2 clubs/),
     ]);
   });
 
@@ -96,13 +97,13 @@ describe("the Build sheet's foot and page", () => {
   it("numbers the steps below everything, a free row above them", () => {
     const sheet = sheetOf(smallJob());
     const { row } = findText(sheet, "Steps and cautions");
-    // Two remarks from row 3, a free row, then 11 rows down to what to do; the parts list takes 5 rows.
-    expect(row).toBe(23);
+    // Three remarks from row 3, a free row, then 11 rows down to what to do; the parts list takes 5 rows.
+    expect(row).toBe(24);
     expect([mergedAt(sheet, row, 0), styleAt(sheet, row, 0)]).toEqual([[1, 25], "headingLeft"]);
     expect(
-      Array.from({ length: 10 }, (_, i) => /^\d+\. /.exec(String(cellAt(sheet, row + 1 + i, 0)))?.[0]),
-    ).toEqual([...["1. ", "2. ", "3. ", "4. ", "5. ", "6. ", "7. ", "8. ", "9. "], undefined]);
-    expect([styleAt(sheet, row + 1, 24), heightAt(sheet, row + 1), mergedAt(sheet, row + 9, 0)]).toEqual([
+      Array.from({ length: 11 }, (_, i) => /^\d+\. /.exec(String(cellAt(sheet, row + 1 + i, 0)))?.[0]),
+    ).toEqual([...["1. ", "2. ", "3. ", "4. ", "5. ", "6. ", "7. ", "8. ", "9. ", "10. "], undefined]);
+    expect([styleAt(sheet, row + 1, 24), heightAt(sheet, row + 1), mergedAt(sheet, row + 10, 0)]).toEqual([
       ...["sentence", 15, [1, 25]],
     ]);
   });
@@ -118,11 +119,20 @@ describe("the Build sheet's foot and page", () => {
     const sheet = sheetOf(smallJob());
     expect(sheet.print).toEqual({
       landscape: true,
-      area: { row: 0, column: 0, rows: 33, columns: 25 },
+      area: { row: 0, column: 0, rows: 35, columns: 25 },
       pagesWide: 1,
       pagesTall: 1,
       footer: "Build A · planned today",
     });
+  });
+
+  it("prints a bag of fourteen on one page, and lets a longer list run on, to stay readable", () => {
+    // Source: Rules of Golf 4.1b, fourteen clubs at most.
+    const tall = (count: number) => {
+      const rows = Array.from({ length: count }, (_, i) => `${i + 1}; 37; 40`).join("\n");
+      return sheetOf(smallJob(club(rows))).print!.pagesTall;
+    };
+    expect([tall(14), tall(15)]).toEqual([1, 0]);
   });
 
   it("gives more room to labels and to what is typed in", () => {

@@ -174,7 +174,7 @@ describe("the Build sheet", () => {
     const set = "target; inertia; 2650\nshafts; 100\ngrip; 50\nclub; length\n7; 37\n";
     findText(
       sheetOf(set),
-      "Built to one moment of inertia, 2650 kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.",
+      "Built to one moment of inertia, 2650 kg cm2 about the butt; the swingweights follow from it. To check it, hang the club at its butt: grams × balance point in inches × seconds of a swing squared × 0.06309, or CLUB.INERTIA.",
     );
   });
 
