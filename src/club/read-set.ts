@@ -1,6 +1,7 @@
 import Papa from "papaparse";
-import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
+import { invalid, isProblem, type Outcome, type Problem } from "../outcome/problem.ts";
 import { centimetresPerInch } from "./exact-units.ts";
+import { onlyOnce } from "./only-once.ts";
 import { scaleLengths } from "./scale-lengths.ts";
 import { setFileClub, setFileColumns } from "./set-file-columns.ts";
 import { type SetFileDraft, setFileLines } from "./set-file-lines.ts";
@@ -10,7 +11,8 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * Reads a set file: a small table a shop keeps for a set, separated by semicolons, tabs, commas or bars. Grams,
  * inches, degrees. Lines about the whole set come first, in any order; then a row of headings that begins with
  * `club`; then a row a club, the longest first. Blank lines and lines that begin with `#` are left out, cells may be
- * blank, and inches may be written `38 1/2`.
+ * blank, and inches may be written `38 1/2`. A line of one kind stands once, but for `bin` and tolerances of several
+ * figures.
  *
  * ```text
  * set; Harrow Lane irons
@@ -51,6 +53,7 @@ export function readSetFile(text: string): Outcome<SetRequest> {
   const rows = Papa.parse<string[]>(plain, { delimiter, skipEmptyLines: false }).data;
   const draft: SetFileDraft = {};
   const clubs: SetClub[] = [];
+  const twice = onlyOnce();
   let fields: ReturnType<typeof setFileColumns> | undefined;
   for (const [index, cells] of rows.entries()) {
     const first = cells[0]?.trim().toLowerCase() ?? "";
@@ -58,26 +61,52 @@ export function readSetFile(text: string): Outcome<SetRequest> {
     const problem = (found: { message: string }) => invalid(`Line ${index + 1}: ${found.message}`);
     if (fields === undefined) {
       if (first === "club") {
-        fields = setFileColumns(cells);
+        fields = setFileColumns(cells, draft.lengths);
         if (isProblem(fields)) return problem(fields);
         continue;
       }
       const take = Object.hasOwn(setFileLines, first) ? setFileLines[first] : undefined;
       if (!take) {
-        const known = Object.keys(setFileLines).join(", ");
-        return problem({
-          message: `"${cells[0]?.trim()}" is no line of a set; it should be one of: ${known}, club.`,
-        });
+        return problem(unknownLine(cells, delimiter));
       }
+      const kind = first === "tolerance" ? `${first} ${cells[1]?.trim()}` : first;
+      const repeated = first === "bin" ? undefined : twice(`"${kind}"`, index + 1);
+      if (repeated) return problem(repeated);
       const wrong = take(draft, cells.slice(1));
       if (wrong) return problem(wrong);
+    } else if (Object.hasOwn(setFileLines, first)) {
+      return problem(
+        invalid(`"${first}" is about the whole set; it should stand above the row of headings.`),
+      );
     } else if (!isProblem(fields)) {
       const club = setFileClub(fields, cells);
       if (isProblem(club)) return problem(club);
+      const repeated = twice(`club "${club.club}"`, index + 1);
+      if (repeated) return problem(repeated);
       clubs.push(club);
     }
   }
   return complete(draft, clubs);
+}
+
+const DELIMITER_WORDS: Readonly<Record<string, string>> = {
+  ...{ ";": "semicolons", ",": "commas", "\t": "tabs", "|": "bars" },
+};
+
+/** A line that begins with no word of ours; or with one, but parted otherwise than the table, which is said. */
+function unknownLine([first = "", ...more]: readonly string[], delimiter: string): Problem {
+  const word = first
+    .split(/[;,|\t]/)[0]!
+    .trim()
+    .toLowerCase();
+  if (more.length === 0 && word !== first.trim().toLowerCase() && Object.hasOwn(setFileLines, word)) {
+    const parted = DELIMITER_WORDS[delimiter];
+    return invalid(
+      `"${first.trim()}" is one cell; it should be parted by ${parted}, as the row of headings is.`,
+    );
+  }
+  const known = Object.keys(setFileLines).join(", ");
+  return invalid(`"${first.trim()}" is no line of a set; it should be one of: ${known}, club.`);
 }
 
 /** The request, where nothing it needs was left out. */

@@ -125,6 +125,13 @@ describe("planSet(request)", () => {
     expect(gapsOf(planSet(request, () => 152))[2]).toEqual([4, 13]);
   });
 
+  test("refuses a list of shaft weights that has more than clubs, for one of them stands wrong", () => {
+    const weights = [...request.clubs.map(() => 105), 108];
+    expect(refusal(planSet({ ...request, shafts: { kind: "list", weights } }))).toBe(
+      `shaft weights has ${weights.length} for ${request.clubs.length} clubs; it should have one a club.`,
+    );
+  });
+
   test("gives a putter no gap in loft, for it is no step of the set", () => {
     const clubs = [...request.clubs, { club: "Putter", length: 34, loft: 3, putter: true }];
     const plan = answer(planSet({ ...request, clubs }));

@@ -272,7 +272,7 @@ describe("what no bench can build is said in one sentence", () => {
 
   it("more clubs than shafts in the bin", () => {
     const set = "target; swingweight; D2\nshafts; 105\ngrip; 50\nbin; 105\nclub; length\n7; 37\n8; 36.5\n";
-    expect(refused(CHOSEN, set)).toBe("weights has 1 shaft for 2 targets; 1 more is needed.");
+    expect(refused(CHOSEN, set)).toBe("bin has 1 shaft for 2 clubs; 1 more is needed.");
   });
 
   it("a raw shaft too short for its cuts", () => {
