@@ -16,6 +16,8 @@ export interface PlannedClub {
   readonly length: number;
   readonly loft?: number;
   readonly lie?: number;
+  /** Cycles a minute the finished club should show, as entered. */
+  readonly frequency?: number;
   readonly target: ClubTarget;
   /** Target weight of the raw shaft, in grams. */
   readonly shaftWeight: number;
@@ -91,6 +93,7 @@ export function planClub(
     length: club.length,
     loft,
     lie,
+    frequency: club.frequency,
     target,
     shaftWeight: bare.shaft.weight,
     cut,
@@ -126,6 +129,7 @@ function checkClub(club: SetClub) {
     [club.headLie ?? 60, { name: "head lie", unit: "degrees", least: 0, greatest: 90 }],
     [club.bounce ?? 0, { name: "bounce", unit: "degrees", least: -30, greatest: 45 }],
     [club.head ?? 1, { name: "head", unit: "grams", least: 0, above: true }],
+    [club.frequency ?? 1, { name: "frequency", unit: "cycles a minute", least: 0, above: true }],
     [club.bore ?? 0, { name: "bore", unit: "inches", least: 0 }],
   ]);
 }

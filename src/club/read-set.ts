@@ -31,7 +31,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * most tip trim; 3                    the maker's limits: most tip trim, most butt trim, least cut length
  * bend limit; 2
  * tape; 1; 6                          lead tape for heads too light: inches above the club's end, most grams
- * tolerance; length; 0.0625           of length, loft, lie, swingweight, head (how much too heavy), shaft or total
+ * tolerance; length; 0.0625           of length, loft, lie, swingweight, head (how much too heavy), shaft, total, frequency
  * bin; 107.2; 108.9; 110.4            measured raw shafts, to sort; as many lines as it takes
  * club; length; loft; lie; head; raw length; tip trim
  * 7; 37; 33; 62; 268; 41; 1
@@ -39,7 +39,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * ```
  *
  * Columns: club, length, loft, lie, swingweight, head, head loft, head lie, bounce, shaft, raw length, tip trim,
- * bore, carry, putter; see `SetClub`. A problem names the line. `target` may be left out where every club has its
+ * bore, frequency, carry, putter; see `SetClub`. A problem names the line. `target` may be left out where every club has its
  * own swingweight, `shafts` where every club has its own shaft weight; `grip` may not.
  */
 export function readSetFile(text: string): Outcome<SetRequest> {

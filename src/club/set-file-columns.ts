@@ -23,6 +23,7 @@ const columns: Readonly<Record<string, Field | "club">> = {
   "raw length": "rawLength",
   "tip trim": "tipTrim",
   bore: "bore",
+  frequency: "frequency",
   carry: "carry",
   putter: "putter",
 };

@@ -9,7 +9,7 @@ type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 /** What the lines above the table have said so far. */
 export type SetFileDraft = Writable<Partial<Omit<SetRequest, "clubs">>> & { lengths?: "in" | "cm" };
 
-const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total"] as const;
+const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total", "frequency"] as const;
 
 /** The cells as figures, blank ones at the end left out. */
 function figures(name: string, cells: readonly string[]): Outcome<number[]> {

@@ -8,7 +8,7 @@ import { areaName, cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { benchLengths } from "./bench-lengths.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
-import { CHECKED_FIGURES } from "./checked-figures.ts";
+import { type CheckedFigure, FREQUENCY, figuresOf } from "./checked-figures.ts";
 import type { FormulaCell } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 
@@ -84,12 +84,11 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
   const length = layout.measured("length", club);
   const { unit, shown, decimals } = benchLengths(job.units ?? "us");
   const most = job.request.clubs[club]!.putter ? 1000 : shown(lengthRule.greatest);
-  const where = (key: (typeof CHECKED_FIGURES)[number]["key"], over: string, under: string) => {
+  const where = (key: CheckedFigure["key"], over: string, under: string) => {
     const off = layout.difference(key, club);
     return `IF(${layout.mark(key, club)}="adjust",IF(${off}>0,${over},${under}),"")`;
   };
-  const by = (key: (typeof CHECKED_FIGURES)[number]["key"], digits: number) =>
-    size(layout.difference(key, club), digits);
+  const by = (key: CheckedFigure["key"], digits: number) => size(layout.difference(key, club), digits);
   // A bend past what the heads' maker allows is no advice to print.
   const limit = job.request.bendLimit;
   const bend = (key: "loft" | "lie", over: string, under: string) => {
@@ -98,7 +97,7 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
       const name = key === "loft" ? "Loft" : "Lie";
       return limit === undefined
         ? sentence
-        : `IF(${by(key, 2)}>${limit},"${name} is off by more than the bend limit: do not bend it so far. ",${sentence})`;
+        : `IF(${by(key, 2)}>${limit},"${name} is past the bend limit: ask the maker. ",${sentence})`;
     };
     return where(key, told(over), told(under));
   };
@@ -107,7 +106,11 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
     `"Take "&${size(head, 1)}&" g off the head, or put "&${size(butt, 1)}&" g in the butt. "`,
     `"Add "&${size(head, 1)}&" g at the head: tip weight or tape. "`,
   );
-  const marks = areaName(area(layout.checkClubs + club, 1, 1, CHECKED_FIGURES.length * PER_FIGURE), "both");
+  // What is glued can be made neither softer nor stiffer; the shaft is looked at again.
+  const plays = (way: string) =>
+    `"Plays "&${by("frequency", 0)}&" cpm ${way}: check the shaft and its tip trim. "`;
+  const figures = figuresOf(job);
+  const marks = areaName(area(layout.checkClubs + club, 1, 1, figures.length * PER_FIGURE), "both");
   const passed = `COUNTIF(${marks},"pass")`;
   const marked = `(${passed}+COUNTIF(${marks},"adjust"))`;
   const parts = [
@@ -125,6 +128,7 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
     `IF(${layout.mark("length", club)}="adjust",IF(${layout.mark("swingweight", club)}="","","Then measure swingweight again. "),${swingweight})`,
     bend("loft", "stronger", "weaker"),
     bend("lie", "flatter", "more upright"),
+    figures.includes(FREQUENCY) ? where("frequency", plays("stiff"), plays("soft")) : "",
     where(
       "total",
       `"Total is "&${by("total", 1)}&" g over: weigh the parts again. "`,
@@ -132,5 +136,5 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
     ),
     `IF(${marked}=0,"",${passed}&" of "&${marked}&" pass.")`,
   ];
-  return formula(parts.join("&"), "");
+  return formula(parts.filter((part) => part !== "").join("&"), "");
 }

@@ -5,7 +5,7 @@ import { buildLayout } from "./build-layout.ts";
 import { buildRemarks } from "./build-remarks.ts";
 import { buildSteps, FIRST_OF_ALL } from "./build-steps.ts";
 import { putCheck } from "./check-table.ts";
-import { CHECKED_FIGURES } from "./checked-figures.ts";
+import { figuresOf } from "./checked-figures.ts";
 import { freeSheetName, type Taken } from "./free-names.ts";
 import { PARTS_COLUMNS, putParts } from "./parts-table.ts";
 import type { SheetPlan, WorkbookPlan } from "./plan.ts";
@@ -56,7 +56,7 @@ export function buildSheet(job: BenchJob, name: string, made: string): SheetPlan
   });
   draft.width(0, 1, 13);
   draft.width(1, columns - 1, 7.3);
-  for (const { key } of CHECKED_FIGURES) draft.width(layout.columnOf(key) + 1, 1, 10);
+  for (const { key } of figuresOf(job)) draft.width(layout.columnOf(key) + 1, 1, 10);
   draft.print({
     landscape: true,
     area: area(0, 0, row, columns),

@@ -40,6 +40,7 @@ const ALL: readonly PlanColumn[] = [
   { heading: "Butt trim", length: true, format: inches, of: (club) => club.cut.butt },
   { heading: "Cut length", length: true, format: inches, of: (club) => club.cut.cutLength },
   { heading: "Cut weight (g)", format: grams, of: (club) => club.cut.weight },
+  { heading: "Fre-quency (cpm)", format: "0", checks: "frequency", of: (club) => club.frequency },
   { heading: "Grip (g)", format: grams, of: (club) => club.parts.grip.weight },
   { heading: "Head needed (g)", format: grams, of: (club) => club.headWeight },
   { heading: "Head on hand (g)", format: grams, of: (_, index, { request }) => request.clubs[index]!.head },

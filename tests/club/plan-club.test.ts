@@ -34,6 +34,14 @@ describe("planClub(club, bare, target, bendLimit, tape)", () => {
     expect(warnings(1.1, 1)).toHaveLength(1);
   });
 
+  test("hands on the frequency that was entered, and refuses one that is none", () => {
+    expect(answer(planClub({ ...seven, frequency: 300 }, bare, target)).frequency).toBe(300);
+    expect(answer(planClub(seven, bare, target)).frequency).toBeUndefined();
+    expect(refusal(planClub({ ...seven, frequency: 0 }, bare, target))).toBe(
+      "frequency is 0; it should be cycles a minute, more than 0.",
+    );
+  });
+
   test("refuses a length that is none by its own name", () => {
     expect(refusal(planClub({ ...seven, length: -37 }, bare, target))).toBe(
       "length is -37 in; it should be inches, more than 0 in.",

@@ -100,6 +100,16 @@ describe("putAdjust(draft, job, layout)", () => {
     expect(cellAt(sheet, 13, 5)).toMatchObject({ value: "" });
   });
 
+  it("speaks of frequency only where the set file tells what a club should show", () => {
+    const told = `target; swingweight; D2\nshafts; 105\ngrip; 50\nclub; length; frequency\n7; 37; 300\n8; 36.5; 305\n`;
+    // The seventh figure of the check: target, measured, difference and mark in Z to AC.
+    expect(formulaAt(table(smallJob(told)), 13, 5)).toContain(
+      'IF($AC10="adjust",IF($AB10>0,"Plays "&ROUND(ABS($AB10),0)&" cpm stiff: check the shaft and its tip trim. "',
+    );
+    expect(formulaAt(table(smallJob(told)), 13, 5)).toContain('COUNTIF($B$10:$AC$10,"pass")');
+    expect(formulaAt(sheet, 13, 5)).not.toContain("cpm");
+  });
+
   it("asks for no bend past the limit that was entered", () => {
     const limited = formulaAt(table(smallJob(`bend limit; 1.5\n${TWO_IRONS}`)), 13, 5);
     for (const [cell, name] of [
@@ -107,7 +117,7 @@ describe("putAdjust(draft, job, layout)", () => {
       ["X", "Lie"],
     ])
       expect(limited).toContain(
-        `IF(ROUND(ABS($${cell}10),2)>1.5,"${name} is off by more than the bend limit: do not bend it so far. ","Bend "`,
+        `IF(ROUND(ABS($${cell}10),2)>1.5,"${name} is past the bend limit: ask the maker. ","Bend "`,
       );
     expect(formulaAt(sheet, 13, 5)).not.toContain("bend limit");
   });
