@@ -46,6 +46,9 @@ export interface SortOptions {
   };
 }
 
+/** Most pairs of a target and a shaft to choose among: a table of a hundred million is a second's work and fits memory. */
+const mostPairs = 1e8;
+
 /**
  * Gives measured shafts to target weights, each shaft at most once, so that the total squared difference is least.
  * Targets of several sets may stand one after the other; more shafts than targets leave some over.
@@ -98,6 +101,11 @@ function checkSorting(
     const shafts = weights.length === 1 ? "1 shaft" : `${weights.length} shafts`;
     return unavailable(
       `weights has ${shafts} for ${targets.length} targets; ${missing} more ${missing === 1 ? "is" : "are"} needed.`,
+    );
+  }
+  if (targets.length * (weights.length - targets.length + 1) > mostPairs) {
+    return unavailable(
+      `weights has ${weights.length} shafts for ${targets.length} targets, more than can be sorted at once; give a part of them.`,
     );
   }
   const problem = checkNumbers([

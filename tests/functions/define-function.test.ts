@@ -76,6 +76,15 @@ describe("callFunction(spec, raw) spreads and checks arguments from the table", 
     );
   });
 
+  it("tells the air it was hit in from the reference air where one of them is no density", () => {
+    expect(message(call("NORMALIZE", 180, 120, 16, 5800, 1.05, 29.92))).toBe(
+      "reference is 29.92; it should be an air density in kg/m3 (1.225 where left out), above 0 and at most 2.",
+    );
+    expect(message(call("NORMALIZE", 180, 120, 16, 5800, 29.92))).toMatch(
+      /^density is 29.92; .* at most 2\.$/,
+    );
+  });
+
   it("names the argument, what was found and what would do", () => {
     expect(message(call("SWINGWEIGHT", "heavy", 29.1))).toBe(
       'weight is "heavy"; it should be the club\'s total weight in grams, above 0.',

@@ -1,7 +1,7 @@
 import { normalizedCarry } from "../../flight/cells/flight-cells.ts";
 import { answerCells } from "../answer-cells.ts";
 import type { FunctionSpec } from "../define-function.ts";
-import { aboveZero, optionalDensity, reading, UNITS } from "./flight-arguments.ts";
+import { aboveZero, density, optionalDensity, reading, UNITS } from "./flight-arguments.ts";
 
 export const NORMALIZE: FunctionSpec = {
   id: "NORMALIZE",
@@ -10,7 +10,7 @@ export const NORMALIZE: FunctionSpec = {
     aboveZero("ballSpeed", "the ball's speed in mph, or m/s in si units"),
     reading("launch", "the launch angle in degrees, up positive"),
     aboveZero("spin", "the spin in rpm"),
-    aboveZero("density", "the density of the air it was hit in, kg/m3"),
+    density("density", "the density of the air it was hit in, kg/m3"),
     optionalDensity("reference"),
     UNITS,
   ],
