@@ -41,6 +41,9 @@ export interface PlannedClub {
   readonly warnings: readonly string[];
 }
 
+/** Grams between which heads are made, from a child's driver to the heaviest putter. Common practice, no source. */
+const made = { least: 100, most: 600 } as const;
+
 /** Grams that a scale of tenths rounds to 0.0. */
 const scaleStep = 0.05;
 
@@ -78,6 +81,11 @@ export function planClub(
   const period = pendulumPeriod(built.weight, built.balance, built.inertiaButt);
   const warnings = [...cut.warnings];
   if (!rule.conforms) warnings.push(rule.message);
+  if (headWeight < made.least || headWeight > made.most) {
+    warnings.push(
+      `It asks for a head of ${headWeight.toFixed(0)} g, such as none is made; look at length, its unit, shaft weight and target.`,
+    );
+  }
   if (toAdd !== undefined && -toAdd > heavier) {
     warnings.push(`The head is ${(-toAdd).toFixed(1)} g too heavy; take a lighter one, or another target.`);
   }

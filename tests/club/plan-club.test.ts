@@ -34,6 +34,15 @@ describe("planClub(club, bare, target, bendLimit, tape)", () => {
     expect(warnings(1.1, 1)).toHaveLength(1);
   });
 
+  test("warns of a head such as none is made, for then a length or its unit is wrong", () => {
+    // A 7-iron of 37 cm taken for its inches: common practice knows heads of 100 to 600 g, no source.
+    const short = { ...bare, length: 37 / 2.54, trims: { cutLength: 37 / 2.54 } };
+    expect(answer(planClub({ ...seven, length: 37 / 2.54 }, short, target)).warnings.join(" ")).toMatch(
+      /It asks for a head of 1\d{4} g, such as none is made; look at length, its unit/,
+    );
+    expect(answer(planClub(seven, bare, target)).warnings).toEqual([]);
+  });
+
   test("hands on the frequency that was entered, and refuses one that is none", () => {
     expect(answer(planClub({ ...seven, frequency: 300 }, bare, target)).frequency).toBe(300);
     expect(answer(planClub(seven, bare, target)).frequency).toBeUndefined();
