@@ -1,11 +1,13 @@
 import Papa from "papaparse";
-import { invalid, isProblem, type Outcome, type Problem } from "../outcome/problem.ts";
+import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { centimetresPerInch } from "./exact-units.ts";
 import { onlyOnce } from "./only-once.ts";
 import { scaleLengths } from "./scale-lengths.ts";
 import { setFileClub, setFileColumns } from "./set-file-columns.ts";
 import { type SetFileDraft, setFileLines } from "./set-file-lines.ts";
 import type { SetClub, SetRequest } from "./set-request.ts";
+import { strayReference } from "./stray-reference.ts";
+import { unknownLine } from "./unknown-line.ts";
 
 /**
  * Reads a set file: a small table a shop keeps for a set, separated by semicolons, tabs, commas or bars. Grams,
@@ -89,26 +91,6 @@ export function readSetFile(text: string): Outcome<SetRequest> {
   return complete(draft, clubs);
 }
 
-const DELIMITER_WORDS: Readonly<Record<string, string>> = {
-  ...{ ";": "semicolons", ",": "commas", "\t": "tabs", "|": "bars" },
-};
-
-/** A line that begins with no word of ours; or with one, but parted otherwise than the table, which is said. */
-function unknownLine([first = "", ...more]: readonly string[], delimiter: string): Problem {
-  const word = first
-    .split(/[;,|\t]/)[0]!
-    .trim()
-    .toLowerCase();
-  if (more.length === 0 && word !== first.trim().toLowerCase() && Object.hasOwn(setFileLines, word)) {
-    const parted = DELIMITER_WORDS[delimiter];
-    return invalid(
-      `"${first.trim()}" is one cell; it should be parted by ${parted}, as the row of headings is.`,
-    );
-  }
-  const known = Object.keys(setFileLines).join(", ");
-  return invalid(`"${first.trim()}" is no line of a set; it should be one of: ${known}, club.`);
-}
-
 /** The request, where nothing it needs was left out. */
 function complete(draft: SetFileDraft, clubs: readonly SetClub[]): Outcome<SetRequest> {
   const first = clubs[0];
@@ -131,5 +113,7 @@ function complete(draft: SetFileDraft, clubs: readonly SetClub[]): Outcome<SetRe
   if (isProblem(shafts)) return shafts;
   const { lengths, ...rest } = draft;
   const request = { ...rest, clubs, grip, target, shafts };
+  const astray = strayReference(request);
+  if (astray) return astray;
   return lengths === "cm" ? scaleLengths(request, (cm) => cm / centimetresPerInch) : request;
 }

@@ -178,6 +178,16 @@ describe("readSetFile(text)", () => {
     ).toMatchObject({ tolerances: { loft: 1, lie: 1 }, bin: [1, 2] });
   });
 
+  test("says which line starts from a club that the table has not", () => {
+    const set = (lines: string) => refusal(readSetFile(`grip; 50\n${lines}\nclub; length\n7; 37\nPW; 35`));
+    const says = (line: string) => `${line} starts from club "5"; it should be one of the table: 7, PW.`;
+    const [target, shafts] = ["target; swingweight; D2; 0; pw", "shafts; 108; 3; 7"];
+    expect(set(`${target}\nshafts; 108; 3; 5`)).toBe(says("shafts"));
+    expect(set(`target; swingweight; D2; 0.5; 5\n${shafts}`)).toBe(says("target"));
+    expect(set(`target; inertia of; 5; D2\n${shafts}`)).toBe(says("target"));
+    expect(set(`${target}\n${shafts}\ntip trims; 1; 0.5; 5`)).toBe(says("tip trims"));
+  });
+
   test("does not take a line about the whole set for a club where it stands below the table", () => {
     expect(refusal(readSetFile(`${least}club; length\n7; 37\nTape; 1; 6`))).toBe(
       'Line 6: "tape" is about the whole set; it should stand above the row of headings.',

@@ -19,7 +19,7 @@ grip; 50; 10.63; 5.3
 ferrule; 2
 epoxy; 2.5
 tip; parallel
-tip trims; 0.5; 0.5; 6
+tip trims; 0.5; 0.5; 7
 balance share; 0.49
 most tip trim; 3
 most butt trim; 2
