@@ -16,6 +16,8 @@ export interface PlannedClub {
   readonly length: number;
   readonly loft?: number;
   readonly lie?: number;
+  /** Cycles a minute the finished club should show, as entered. */
+  readonly frequency?: number;
   readonly target: ClubTarget;
   /** Target weight of the raw shaft, in grams. */
   readonly shaftWeight: number;
@@ -39,13 +41,23 @@ export interface PlannedClub {
   readonly warnings: readonly string[];
 }
 
-/** Works one club out: the head it needs, the cuts, the bends and the warnings. `bare`: its parts without a head. */
+/** Grams between which heads are made, from a child's driver to the heaviest putter. Common practice, no source. */
+const made = { least: 100, most: 600 } as const;
+
+/** Grams that a scale of tenths rounds to 0.0. */
+const scaleStep = 0.05;
+
+/**
+ * Works one club out: the head it needs, the cuts, the bends and the warnings. `bare`: its parts without a head.
+ * `heavier`: grams that the head on hand may be too heavy by without a word.
+ */
 export function planClub(
   club: SetClub,
   bare: ClubParts,
   target: ClubTarget,
   bendLimit?: number,
   tape?: SetRequest["tape"],
+  heavier = scaleStep,
 ): Outcome<PlannedClub> {
   const problem = checkClub(club);
   if (problem) return problem;
@@ -69,7 +81,12 @@ export function planClub(
   const period = pendulumPeriod(built.weight, built.balance, built.inertiaButt);
   const warnings = [...cut.warnings];
   if (!rule.conforms) warnings.push(rule.message);
-  if (toAdd !== undefined && toAdd < 0) {
+  if (headWeight < made.least || headWeight > made.most) {
+    warnings.push(
+      `It asks for a head of ${headWeight.toFixed(0)} g, such as none is made; look at length, its unit, shaft weight and target.`,
+    );
+  }
+  if (toAdd !== undefined && -toAdd > heavier) {
     warnings.push(`The head is ${(-toAdd).toFixed(1)} g too heavy; take a lighter one, or another target.`);
   }
   for (const [name, change] of [["loft", bend?.change] as const, ["lie", lieChange] as const]) {
@@ -84,6 +101,7 @@ export function planClub(
     length: club.length,
     loft,
     lie,
+    frequency: club.frequency,
     target,
     shaftWeight: bare.shaft.weight,
     cut,
@@ -113,11 +131,13 @@ function tapeFor(
 
 function checkClub(club: SetClub) {
   return checkNumbers([
+    [club.length, { name: "length", unit: "inches", least: 0, above: true }],
     [club.loft ?? 0, { name: "loft", unit: "degrees", least: -15, greatest: 90 }],
     [club.lie ?? 60, { name: "lie", unit: "degrees", least: 0, greatest: 90 }],
     [club.headLie ?? 60, { name: "head lie", unit: "degrees", least: 0, greatest: 90 }],
     [club.bounce ?? 0, { name: "bounce", unit: "degrees", least: -30, greatest: 45 }],
     [club.head ?? 1, { name: "head", unit: "grams", least: 0, above: true }],
+    [club.frequency ?? 1, { name: "frequency", unit: "cycles a minute", least: 0, above: true }],
     [club.bore ?? 0, { name: "bore", unit: "inches", least: 0 }],
   ]);
 }

@@ -54,14 +54,16 @@ export function planSet(
   const parts = clubs.map((club, index) => setParts(request, club, weights[index]!, trims[index]!));
   const targets = setTargets(request, parts);
   if (isProblem(targets)) return targets;
+  const heavier = request.tolerances?.head;
   const planned: PlannedClub[] = [];
   for (const [index, club] of clubs.entries()) {
-    const plan = planClub(club, parts[index]!, targets[index]!, bendLimit, request.tape);
+    const plan = planClub(club, parts[index]!, targets[index]!, bendLimit, request.tape, heavier);
     if (isProblem(plan)) return { ...plan, message: `Club ${club.club}: ${plan.message}` };
     planned.push(plan);
   }
   const carries = clubs.map((club) => club.carry ?? carryOf(club));
-  const loftGaps = gaps(clubs.map((club) => club.loft));
+  // A putter's loft is no step of the set.
+  const loftGaps = gaps(clubs.map(({ loft, putter }) => (putter ? undefined : loft)));
   const carryGaps = gaps(carries);
   return {
     clubs: planned.map((club, index) => {

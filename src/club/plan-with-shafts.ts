@@ -1,4 +1,4 @@
-import { isProblem, type Outcome } from "../outcome/problem.ts";
+import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
 import type { SetPlan } from "./plan-set.ts";
 import { type ShaftSorting, type SortOptions, sortShafts } from "./sort-shafts.ts";
 import { swingweightDrift } from "./swingweight-drift.ts";
@@ -16,6 +16,13 @@ export function planWithShafts(
   options: SortOptions = {},
 ): Outcome<SetSorting> {
   const targets = plan.clubs.map((club) => club.shaftWeight);
+  if (bin.length < targets.length) {
+    const missing = targets.length - bin.length;
+    const [shafts, are] = [bin.length === 1 ? "shaft" : "shafts", missing === 1 ? "is" : "are"];
+    return unavailable(
+      `bin has ${bin.length} ${shafts} for ${targets.length} clubs; ${missing} more ${are} needed.`,
+    );
+  }
   const sorting = sortShafts(bin, targets, options);
   if (isProblem(sorting)) return sorting;
   const drift = swingweightDrift(

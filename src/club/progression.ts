@@ -1,6 +1,7 @@
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { checkNumbers } from "./check-number.ts";
 import { finite } from "./finite.ts";
+import { withoutDust } from "./without-dust.ts";
 
 /**
  * A value for each club of a list that runs from the longest to the shortest: `value` at the reference club, `step`
@@ -29,7 +30,7 @@ export function progression(
     [step, { name: "step", unit: "a number" }],
   ]);
   if (problem) return problem;
-  const values = labels.map((_, index) => value + (index - at) * step);
+  const values = labels.map((_, index) => withoutDust(value + (index - at) * step));
   const beyond = values.map(finite).find(isProblem);
   return beyond ?? values;
 }

@@ -1,16 +1,20 @@
 import Papa from "papaparse";
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { centimetresPerInch } from "./exact-units.ts";
+import { onlyOnce } from "./only-once.ts";
 import { scaleLengths } from "./scale-lengths.ts";
 import { setFileClub, setFileColumns } from "./set-file-columns.ts";
 import { type SetFileDraft, setFileLines } from "./set-file-lines.ts";
 import type { SetClub, SetRequest } from "./set-request.ts";
+import { strayReference } from "./stray-reference.ts";
+import { unknownLine } from "./unknown-line.ts";
 
 /**
  * Reads a set file: a small table a shop keeps for a set, separated by semicolons, tabs, commas or bars. Grams,
  * inches, degrees. Lines about the whole set come first, in any order; then a row of headings that begins with
  * `club`; then a row a club, the longest first. Blank lines and lines that begin with `#` are left out, cells may be
- * blank, and inches may be written `38 1/2`.
+ * blank, and inches may be written `38 1/2`. A line of one kind stands once, but for `bin` and tolerances of several
+ * figures.
  *
  * ```text
  * set; Harrow Lane irons
@@ -29,7 +33,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * most tip trim; 3                    the maker's limits: most tip trim, most butt trim, least cut length
  * bend limit; 2
  * tape; 1; 6                          lead tape for heads too light: inches above the club's end, most grams
- * tolerance; length; 0.0625           of length, loft, lie, swingweight, head, shaft or total
+ * tolerance; length; 0.0625           of length, loft, lie, swingweight, head (how much too heavy), shaft, total, frequency
  * bin; 107.2; 108.9; 110.4            measured raw shafts, to sort; as many lines as it takes
  * club; length; loft; lie; head; raw length; tip trim
  * 7; 37; 33; 62; 268; 41; 1
@@ -37,7 +41,7 @@ import type { SetClub, SetRequest } from "./set-request.ts";
  * ```
  *
  * Columns: club, length, loft, lie, swingweight, head, head loft, head lie, bounce, shaft, raw length, tip trim,
- * bore, carry, putter; see `SetClub`. A problem names the line. `target` may be left out where every club has its
+ * bore, frequency, carry, putter; see `SetClub`. A problem names the line. `target` may be left out where every club has its
  * own swingweight, `shafts` where every club has its own shaft weight; `grip` may not.
  */
 export function readSetFile(text: string): Outcome<SetRequest> {
@@ -51,6 +55,7 @@ export function readSetFile(text: string): Outcome<SetRequest> {
   const rows = Papa.parse<string[]>(plain, { delimiter, skipEmptyLines: false }).data;
   const draft: SetFileDraft = {};
   const clubs: SetClub[] = [];
+  const twice = onlyOnce();
   let fields: ReturnType<typeof setFileColumns> | undefined;
   for (const [index, cells] of rows.entries()) {
     const first = cells[0]?.trim().toLowerCase() ?? "";
@@ -58,22 +63,28 @@ export function readSetFile(text: string): Outcome<SetRequest> {
     const problem = (found: { message: string }) => invalid(`Line ${index + 1}: ${found.message}`);
     if (fields === undefined) {
       if (first === "club") {
-        fields = setFileColumns(cells);
+        fields = setFileColumns(cells, draft.lengths);
         if (isProblem(fields)) return problem(fields);
         continue;
       }
       const take = Object.hasOwn(setFileLines, first) ? setFileLines[first] : undefined;
       if (!take) {
-        const known = Object.keys(setFileLines).join(", ");
-        return problem({
-          message: `"${cells[0]?.trim()}" is no line of a set; it should be one of: ${known}, club.`,
-        });
+        return problem(unknownLine(cells, delimiter));
       }
+      const kind = first === "tolerance" ? `${first} ${cells[1]?.trim()}` : first;
+      const repeated = first === "bin" ? undefined : twice(`"${kind}"`, index + 1);
+      if (repeated) return problem(repeated);
       const wrong = take(draft, cells.slice(1));
       if (wrong) return problem(wrong);
+    } else if (Object.hasOwn(setFileLines, first)) {
+      return problem(
+        invalid(`"${first}" is about the whole set; it should stand above the row of headings.`),
+      );
     } else if (!isProblem(fields)) {
       const club = setFileClub(fields, cells);
       if (isProblem(club)) return problem(club);
+      const repeated = twice(`club "${club.club}"`, index + 1);
+      if (repeated) return problem(repeated);
       clubs.push(club);
     }
   }
@@ -102,5 +113,7 @@ function complete(draft: SetFileDraft, clubs: readonly SetClub[]): Outcome<SetRe
   if (isProblem(shafts)) return shafts;
   const { lengths, ...rest } = draft;
   const request = { ...rest, clubs, grip, target, shafts };
+  const astray = strayReference(request);
+  if (astray) return astray;
   return lengths === "cm" ? scaleLengths(request, (cm) => cm / centimetresPerInch) : request;
 }

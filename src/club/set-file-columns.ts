@@ -1,5 +1,6 @@
 import { invalid, isProblem, type Outcome } from "../outcome/problem.ts";
 import { setFileNumber } from "./set-file-number.ts";
+import { headingUnitFault } from "./set-file-units.ts";
 import type { SetClub } from "./set-request.ts";
 
 type Field = Exclude<keyof SetClub, "club">;
@@ -22,12 +23,16 @@ const columns: Readonly<Record<string, Field | "club">> = {
   "raw length": "rawLength",
   "tip trim": "tipTrim",
   bore: "bore",
+  frequency: "frequency",
   carry: "carry",
   putter: "putter",
 };
 
-/** The table's columns from its row of headings; what stands in brackets is taken for a unit and left out. */
-export function setFileColumns(cells: readonly string[]): Outcome<(Field | "club" | undefined)[]> {
+/** The table's columns from its row of headings; what stands in brackets may tell the unit, and must tell the right one. */
+export function setFileColumns(
+  cells: readonly string[],
+  lengths: "in" | "cm" = "in",
+): Outcome<(Field | "club" | undefined)[]> {
   const found: (Field | "club" | undefined)[] = [];
   for (const cell of cells) {
     const word = cell
@@ -43,6 +48,8 @@ export function setFileColumns(cells: readonly string[]): Outcome<(Field | "club
     }
     if (field && found.includes(field))
       return invalid(`"${cell.trim()}" heads two columns; it should head one.`);
+    const fault = field && headingUnitFault(cell, field, lengths);
+    if (fault) return fault;
     found.push(field);
   }
   return found.includes("length")

@@ -1,6 +1,7 @@
 import { invalid, isProblem, type Outcome, type Problem } from "../outcome/problem.ts";
 import { pointsOfCode } from "./points-of-code.ts";
 import { setFileNumber } from "./set-file-number.ts";
+import { setFileUnit } from "./set-file-units.ts";
 import type { SetRequest, SetTolerances } from "./set-request.ts";
 
 type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
@@ -8,7 +9,7 @@ type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
 /** What the lines above the table have said so far. */
 export type SetFileDraft = Writable<Partial<Omit<SetRequest, "clubs">>> & { lengths?: "in" | "cm" };
 
-const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total"] as const;
+const tolerances = ["length", "loft", "lie", "swingweight", "head", "shaft", "total", "frequency"] as const;
 
 /** The cells as figures, blank ones at the end left out. */
 function figures(name: string, cells: readonly string[]): Outcome<number[]> {
@@ -118,11 +119,11 @@ export const setFileLines: Readonly<
   tolerance,
   "tip trims": tipTrims,
   lengths: (draft, [unit = ""]) => {
-    const word = unit.trim().toLowerCase();
-    if (word !== "in" && word !== "cm") {
-      return invalid(`lengths are in "${unit.trim()}"; they should be in in or cm.`);
+    const known = setFileUnit(unit);
+    if (known !== "in" && known !== "cm") {
+      return invalid(`lengths is "${unit.trim()}"; it should be in (inches) or cm.`);
     }
-    draft.lengths = word;
+    draft.lengths = known;
     return undefined;
   },
   grip: line("grip", (draft, [weight, length, balance]) => {
@@ -137,10 +138,27 @@ export const setFileLines: Readonly<
   "bend limit": line("bend limit", (draft, [degrees]) => {
     draft.bendLimit = degrees;
   }),
-  tape: line("tape", (draft, [up, most = Number.NaN]) => {
-    draft.tape = { up, most };
-  }),
-  "balance share": line("balance share", (draft, [balanceShare]) => blank(draft, { balanceShare })),
+  tape: (draft, cells) => {
+    const numbers = figures("tape", cells);
+    if (isProblem(numbers)) return numbers;
+    const [up, most] = numbers;
+    if (most === undefined) {
+      return invalid(
+        `tape has ${up} alone; it should have two figures, how far above the club's end and most grams.`,
+      );
+    }
+    draft.tape = { up: up!, most };
+    return undefined;
+  },
+  "balance share": (draft, [cell]) => {
+    const balanceShare = setFileNumber("balance share", cell);
+    if (isProblem(balanceShare)) return balanceShare;
+    if (!(balanceShare > 0 && balanceShare < 1)) {
+      return invalid(`balance share is ${balanceShare}; it should be between 0 and 1, such as 0.49.`);
+    }
+    blank(draft, { balanceShare });
+    return undefined;
+  },
   "most tip trim": line("most tip trim", (draft, [tip]) => blank(draft, { limits: { tip } })),
   "most butt trim": line("most butt trim", (draft, [butt]) => blank(draft, { limits: { butt } })),
   "least cut length": line("least cut length", (draft, [cutLength]) =>

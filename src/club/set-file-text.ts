@@ -20,6 +20,7 @@ const COLUMNS: readonly (readonly [heading: string, field: keyof SetClub])[] = [
   ["raw length", "rawLength"],
   ["tip trim", "tipTrim"],
   ["bore", "bore"],
+  ["frequency", "frequency"],
   ["carry", "carry"],
 ];
 

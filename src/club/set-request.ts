@@ -23,6 +23,11 @@ export interface SetClub {
   readonly tipTrim?: number;
   /** Inches from the shaft's tip to the club's end, where the bore stops short of the ground; 0 when left out. */
   readonly bore?: number;
+  /**
+   * Cycles a minute that the finished club should show, as the shop's own chart for its clamp and tip weight has it:
+   * frequencies of two analysers compare only where both are alike, and nothing here computes one.
+   */
+  readonly frequency?: number;
   /** Carry expected of it, in whatever unit the gaps are wanted in. */
   readonly carry?: number;
   /** A putter: the Rules' greatest length does not hold. */
@@ -61,6 +66,8 @@ export interface SetTolerances {
   readonly head?: number;
   readonly shaft?: number;
   readonly total?: number;
+  /** Cycles a minute. */
+  readonly frequency?: number;
 }
 
 /** A whole set to plan, the longest club first. */

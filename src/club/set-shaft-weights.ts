@@ -13,6 +13,11 @@ export function setShaftWeights({ clubs, shafts }: SetRequest): Outcome<number[]
       `shaft weights has ${shafts.weights.length} for ${clubs.length} clubs; ${clubs.length - shafts.weights.length} missing.`,
     );
   }
+  if (shafts.kind === "list" && shafts.weights.length > clubs.length) {
+    return invalid(
+      `shaft weights has ${shafts.weights.length} for ${clubs.length} clubs; it should have one a club.`,
+    );
+  }
   const weights =
     shafts.kind === "list"
       ? [...shafts.weights]

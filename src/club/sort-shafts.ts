@@ -3,6 +3,7 @@ import { assignInOrder } from "./assign-in-order.ts";
 import { assignLeastCost } from "./assign-least-cost.ts";
 import { checkList } from "./check-list.ts";
 import { checkNumbers } from "./check-number.ts";
+import { withoutDust } from "./without-dust.ts";
 
 /** The shaft for one target. */
 export interface ShaftChoice {
@@ -45,6 +46,9 @@ export interface SortOptions {
   };
 }
 
+/** Most pairs of a target and a shaft to choose among: a table of a hundred million is a second's work and fits memory. */
+const mostPairs = 1e8;
+
 /**
  * Gives measured shafts to target weights, each shaft at most once, so that the total squared difference is least.
  * Targets of several sets may stand one after the other; more shafts than targets leave some over.
@@ -68,8 +72,8 @@ export function sortShafts(
     ? assignLeastCost(targets.length, weights.length, cost)
     : assignInOrder(weights, targets);
   const choices = chosen.map((shaft, target): ShaftChoice => {
-    const difference = weights[shaft]! - targets[target]!;
-    const off = cycles(target, shaft);
+    const difference = withoutDust(weights[shaft]! - targets[target]!);
+    const off = withoutDust(cycles(target, shaft));
     const within =
       Math.abs(difference) <= tolerance &&
       Math.abs(off) <= (frequencies?.tolerance ?? Number.POSITIVE_INFINITY);
@@ -94,8 +98,14 @@ function checkSorting(
   if (lists) return lists;
   if (weights.length < targets.length) {
     const missing = targets.length - weights.length;
+    const shafts = weights.length === 1 ? "1 shaft" : `${weights.length} shafts`;
     return unavailable(
-      `weights has ${weights.length} shafts for ${targets.length} targets; ${missing} more ${missing === 1 ? "is" : "are"} needed.`,
+      `weights has ${shafts} for ${targets.length} targets; ${missing} more ${missing === 1 ? "is" : "are"} needed.`,
+    );
+  }
+  if (targets.length * (weights.length - targets.length + 1) > mostPairs) {
+    return unavailable(
+      `weights has ${weights.length} shafts for ${targets.length} targets, more than can be sorted at once; give a part of them.`,
     );
   }
   const problem = checkNumbers([

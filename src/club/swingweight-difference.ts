@@ -1,5 +1,6 @@
 import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { pointsOfCode } from "./points-of-code.ts";
+import { withoutDust } from "./without-dust.ts";
 
 /**
  * Points from one swingweight code to another, positive when the second is heavier in the head.
@@ -11,5 +12,5 @@ export function swingweightDifference(from: string, to: string): Outcome<number>
   if (isProblem(start)) return start;
   const end = pointsOfCode(to);
   if (isProblem(end)) return end;
-  return end - start;
+  return withoutDust(end - start);
 }

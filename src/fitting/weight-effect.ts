@@ -21,11 +21,14 @@ export const WEIGHT_WARNING =
 
 /** Change of a metric per 10 g of shaft weight, by a straight line through single shots with 95 % limits. */
 export function weightEffect(values: Numbers, weights: Numbers): Outcome<Omit<WeightEffect, "metric">> {
-  const distinct = new Set(
-    Array.from(weights).filter((weight, i) => !Number.isNaN(weight) && !Number.isNaN(values[i]!)),
-  );
-  if (distinct.size < 2)
+  const known = Array.from(weights).filter((weight, i) => !Number.isNaN(weight) && !Number.isNaN(values[i]!));
+  if (new Set(known).size < 2)
     return unavailable("It takes builds of at least two known shaft weights to see what weight does.");
+  // Through two shots any line goes exactly; the third shows how far off it may be.
+  if (known.length < 3)
+    return unavailable(
+      "It takes at least three shots of known shaft weight to see what weight does; there are 2.",
+    );
   const line = ols(weights, values);
   if (isProblem(line)) return line;
   const { value, low, high, p } = line.slope;

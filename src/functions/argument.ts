@@ -52,7 +52,13 @@ export function singleValue(spec: ArgumentSpec, cell: RawCell): Outcome<SingleVa
     return invalid(`${spec.name} is blank; it should be ${spec.expects}.`);
   }
   const value = fitting(spec, cell);
-  return value ?? invalid(`${spec.name} is ${quoted(cell)}; it should be ${spec.expects}.`);
+  return value ?? invalid(`${spec.name} is ${found(spec, cell)}; it should be ${spec.expects}.`);
+}
+
+/** The cell as a message tells it. A figure that is text looks like one that would do, so the message says it is text. */
+function found({ kind }: ArgumentSpec, cell: RawCell): string {
+  const isFigure = typeof cell === "string" && /^[-+]?\d[\d.,]*$/.test(cell.trim());
+  return isFigure && kind !== "text" ? `${quoted(cell)}, which is text and no number` : quoted(cell);
 }
 
 /** The cell as the argument takes it; null where it does not. */
@@ -82,13 +88,14 @@ export function numberList(spec: ArgumentSpec, argument: unknown): Outcome<numbe
       list.push(Number.NaN);
       continue;
     }
-    const value = singleValue({ ...spec, kind: "number" }, cell);
-    if (isProblem(value)) {
-      return {
-        ...value,
-        message: value.message.replace(/^\S+ is/, `${spec.name}: item ${list.length + 1} is`),
-      };
-    }
+    const item: ArgumentSpec = {
+      ...spec,
+      name: `${spec.name}: item ${list.length + 1}`,
+      kind: "number",
+      expects: `a number${spec.above === undefined ? "" : ` above ${spec.above}`}, or blank`,
+    };
+    const value = singleValue(item, cell);
+    if (isProblem(value)) return value;
     list.push(value as number);
   }
   return list;

@@ -15,9 +15,9 @@ export function optionalGrams(name: string, what: string): ArgumentSpec {
   return { name, kind: "number", expects: `${what} in grams, 0 or more`, least: 0, otherwise: 0 };
 }
 
-/** A swingweight code. */
+/** A swingweight code; it begins with a letter, so that a 0 is a blank cell in disguise. */
 export function code(name: string): ArgumentSpec {
-  return { name, kind: "text", expects: "a swingweight from A0 to G9.9, such as D2" };
+  return { name, kind: "text", expects: "a swingweight from A0 to G9.9, such as D2", zeroIsBlank: true };
 }
 
 /** Any number. */

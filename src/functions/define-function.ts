@@ -145,17 +145,20 @@ function answerOne(
   const cells: unknown[] = [];
   let ranges = 0;
   let blanks = 0;
+  let zeros = 0;
   for (const { argument, grid, ranged, rest } of given) {
     const cell = grid ? cellAt(grid, row, column) : rest;
     if (cell === BEYOND) return unavailable("The ranges differ in length; there is no value here.");
     if (ranged) {
       ranges++;
       if (isMissing(argument, cell)) blanks++;
+      else if (cell === 0) zeros++;
     }
     cells.push(cell);
   }
-  // An empty row inside a range answers empty, so that a formula over a whole column stays quiet below the data.
-  if (ranges > 0 && blanks === ranges) return "";
+  // An empty row inside a range answers empty, so that a formula over a whole column stays quiet below the data. Where
+  // blanks arrive as 0 an angle of 0 cannot be told from one; beside a quantity that is surely blank it is taken for it.
+  if (blanks > 0 && blanks + zeros === ranges) return "";
   for (let i = 0; i < given.length; i++) {
     if (!given[i]!.grid) continue;
     const value = singleValue(given[i]!.argument, cells[i]);

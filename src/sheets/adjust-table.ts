@@ -8,7 +8,7 @@ import { areaName, cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { benchLengths } from "./bench-lengths.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
-import { CHECKED_FIGURES } from "./checked-figures.ts";
+import { type CheckedFigure, FREQUENCY, figuresOf } from "./checked-figures.ts";
 import type { FormulaCell } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 
@@ -61,14 +61,18 @@ function headGrams(club: PlannedClub): number | null {
   return head.change / head.points;
 }
 
-/** Grams at head and butt that bring the measured swingweight to its target. Weight at the butt only lightens it. */
+/**
+ * Grams at head and butt that bring the measured swingweight to its target. Weight at the butt only lightens it. None
+ * while the length is to be put right: half an inch is worth some three points, and the grams would be undone by the saw.
+ */
 function gramsToAdd(layout: BuildLayout, club: number): [FormulaCell, FormulaCell] {
   const row = layout.adjustClubs + club;
   const [mark, off] = [layout.mark("swingweight", club), layout.difference("swingweight", club)];
+  const length = layout.mark("length", club);
   const [head, butt] = [cellName(row, 1, "column"), cellName(row, 2, "column")];
   return [
-    formula(`IF(AND(${mark}="adjust",ISNUMBER(${head})),-${off}*${head},"")`, ""),
-    formula(`IF(${mark}="adjust",IF(${off}>0,-${off}*${butt},""),"")`, ""),
+    formula(`IF(AND(${mark}="adjust",${length}<>"adjust",ISNUMBER(${head})),-${off}*${head},"")`, ""),
+    formula(`IF(AND(${mark}="adjust",${length}<>"adjust"),IF(${off}>0,-${off}*${butt},""),"")`, ""),
   ];
 }
 
@@ -80,13 +84,33 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
   const length = layout.measured("length", club);
   const { unit, shown, decimals } = benchLengths(job.units ?? "us");
   const most = job.request.clubs[club]!.putter ? 1000 : shown(lengthRule.greatest);
-  const where = (key: (typeof CHECKED_FIGURES)[number]["key"], over: string, under: string) => {
+  const where = (key: CheckedFigure["key"], over: string, under: string) => {
     const off = layout.difference(key, club);
     return `IF(${layout.mark(key, club)}="adjust",IF(${off}>0,${over},${under}),"")`;
   };
-  const by = (key: (typeof CHECKED_FIGURES)[number]["key"], digits: number) =>
-    size(layout.difference(key, club), digits);
-  const marks = areaName(area(layout.checkClubs + club, 1, 1, CHECKED_FIGURES.length * PER_FIGURE), "both");
+  const by = (key: CheckedFigure["key"], digits: number) => size(layout.difference(key, club), digits);
+  // A bend past what the heads' maker allows is no advice to print.
+  const limit = job.request.bendLimit;
+  const bend = (key: "loft" | "lie", over: string, under: string) => {
+    const told = (way: string) => {
+      const sentence = `"Bend "&${by(key, 2)}&"° ${way}. "`;
+      const name = key === "loft" ? "Loft" : "Lie";
+      return limit === undefined
+        ? sentence
+        : `IF(${by(key, 2)}>${limit},"${name} is past the bend limit: ask the maker. ",${sentence})`;
+    };
+    return where(key, told(over), told(under));
+  };
+  const swingweight = where(
+    "swingweight",
+    `"Take "&${size(head, 1)}&" g off the head, or put "&${size(butt, 1)}&" g in the butt. "`,
+    `"Add "&${size(head, 1)}&" g at the head: tip weight or tape. "`,
+  );
+  // What is glued can be made neither softer nor stiffer; the shaft is looked at again.
+  const plays = (way: string) =>
+    `"Plays "&${by("frequency", 0)}&" cpm ${way}: check the shaft and its tip trim. "`;
+  const figures = figuresOf(job);
+  const marks = areaName(area(layout.checkClubs + club, 1, 1, figures.length * PER_FIGURE), "both");
   const passed = `COUNTIF(${marks},"pass")`;
   const marked = `(${passed}+COUNTIF(${marks},"adjust"))`;
   const parts = [
@@ -101,13 +125,10 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
       `"Take a shaft "&${by("shaft", 1)}&" g lighter. "`,
       `"Take a shaft "&${by("shaft", 1)}&" g heavier. "`,
     ),
-    where(
-      "swingweight",
-      `"Take "&${size(head, 1)}&" g off the head, or put "&${size(butt, 1)}&" g in the butt. "`,
-      `"Add "&${size(head, 1)}&" g at the head: tip weight or tape. "`,
-    ),
-    where("loft", `"Bend "&${by("loft", 2)}&"° stronger. "`, `"Bend "&${by("loft", 2)}&"° weaker. "`),
-    where("lie", `"Bend "&${by("lie", 2)}&"° flatter. "`, `"Bend "&${by("lie", 2)}&"° more upright. "`),
+    `IF(${layout.mark("length", club)}="adjust",IF(${layout.mark("swingweight", club)}="","","Then measure swingweight again. "),${swingweight})`,
+    bend("loft", "stronger", "weaker"),
+    bend("lie", "flatter", "more upright"),
+    figures.includes(FREQUENCY) ? where("frequency", plays("stiff"), plays("soft")) : "",
     where(
       "total",
       `"Total is "&${by("total", 1)}&" g over: weigh the parts again. "`,
@@ -115,5 +136,5 @@ function words(job: BenchJob, layout: BuildLayout, club: number): FormulaCell {
     ),
     `IF(${marked}=0,"",${passed}&" of "&${marked}&" pass.")`,
   ];
-  return formula(parts.join("&"), "");
+  return formula(parts.filter((part) => part !== "").join("&"), "");
 }

@@ -1,4 +1,5 @@
 import { centimetresPerInch } from "../club/exact-units.ts";
+import { setFileUnit } from "../club/set-file-units.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
 
 /** How lengths of clubs are written at the bench. Inside they are inches. */
@@ -35,15 +36,24 @@ const CENTIMETRES: BenchLengths = {
   ...{ unit: "cm", perInch: centimetresPerInch, decimals: 2 },
   ...{ format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0" },
   shown: toCentimetres,
+  // Splitting by a group puts what a person typed, in quotation marks, at every second place: it stays as it is.
   words: (sentence) =>
     sentence
-      .replace(IN_WORDS, (_, inches: string) => `${toCentimetres(Number(inches))} cm`)
-      .replace(/(?<!\d )\binches\b/g, "centimetres"),
+      .split(/("[^"]*")/)
+      .map((part, i) => (i % 2 === 1 ? part : inCentimetres(part)))
+      .join(""),
 };
+
+function inCentimetres(words: string): string {
+  return words
+    .replace(IN_WORDS, (_, inches: string) => `${toCentimetres(Number(inches))} cm`)
+    .replace(/(?<!\d )\binches\b/g, "centimetres");
+}
 
 /** Lengths as a set file of somebody's own has them: inches, unless a line of it says otherwise. */
 export function setFileLengths(setText: string): BenchLengths {
-  return /^\s*lengths\s*[;,\t|]\s*"?\s*cm\b/im.test(setText) ? CENTIMETRES : INCHES;
+  const word = /^\s*lengths\s*[;,\t|]\s*"?\s*([a-z]+)\b/im.exec(setText)?.[1] ?? "";
+  return setFileUnit(word) === "cm" ? CENTIMETRES : INCHES;
 }
 
 /** Inches where shots are shown in yards, centimetres where they are shown in metres. */

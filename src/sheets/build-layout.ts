@@ -1,10 +1,12 @@
 import { cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
-import { CHECKED_FIGURES, type CheckedFigure } from "./checked-figures.ts";
+import { CHECKED_FIGURES, type CheckedFigure, FREQUENCY, figuresOf } from "./checked-figures.ts";
 import { type PlanColumn, planColumns } from "./plan-columns.ts";
 
 /** Each checked figure takes four columns: target, measured, difference, mark. */
 export const PER_FIGURE = 4;
+/** Figures in the order of their columns. */
+const ORDER = [...CHECKED_FIGURES, FREQUENCY].map(({ key }) => key);
 /** Column of the clubs' labels; tables begin behind it. */
 export const LABELS = 0;
 
@@ -35,12 +37,12 @@ export interface BuildLayout {
 export function buildLayout(job: BenchJob, from: number): BuildLayout {
   const clubs = job.plan.clubs.length;
   const shown = planColumns(job);
-  const columns = 1 + Math.max(CHECKED_FIGURES.length * PER_FIGURE, shown.length);
+  const columns = 1 + Math.max(figuresOf(job).length * PER_FIGURE, shown.length);
   const tolerances = from;
   const plan = tolerances + 2;
   const check = plan + 1 + clubs + 1;
   const adjust = check + 2 + clubs + 1;
-  const columnOf = (key: Key) => 1 + PER_FIGURE * CHECKED_FIGURES.findIndex((figure) => figure.key === key);
+  const columnOf = (key: Key) => 1 + PER_FIGURE * ORDER.indexOf(key);
   const inCheck = (step: number) => (key: Key, club: number) =>
     cellName(check + 2 + club, columnOf(key) + step, "column");
   return {

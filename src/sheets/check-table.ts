@@ -2,7 +2,7 @@ import { cellName } from "./a1.ts";
 import type { BenchJob } from "./bench-job.ts";
 import { benchWords } from "./bench-words.ts";
 import { type BuildLayout, LABELS, PER_FIGURE } from "./build-layout.ts";
-import { type CheckedFigure, checkedFigures } from "./checked-figures.ts";
+import { type CheckedFigure, figuresOf } from "./checked-figures.ts";
 import type { CellValue } from "./plan.ts";
 import { area, formula, type SheetDraft } from "./sheet-draft.ts";
 import { pointsFormula } from "./swingweight-formula.ts";
@@ -21,7 +21,7 @@ export function putCheck(draft: SheetDraft, job: BenchJob, layout: BuildLayout):
     clubs.map(({ club }) => [club]),
     "label",
   );
-  for (const figure of checkedFigures(job.units)) {
+  for (const figure of figuresOf(job)) {
     const column = layout.columnOf(figure.key);
     draft.putAcross(row, column, PER_FIGURE, `${figure.label}, ${figure.unit}`, "headingCentre");
     draft.put(row + 1, column, [["Target", "Measured", "Differ-ence", "Mark"]], "headingCentre");

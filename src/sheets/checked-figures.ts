@@ -2,11 +2,12 @@ import type { PlannedClub } from "../club/plan-club.ts";
 import type { SetRequest, SetTolerances } from "../club/set-request.ts";
 import { isProblem } from "../outcome/problem.ts";
 import type { UnitSet } from "../shots/unit-set.ts";
+import type { BenchJob } from "./bench-job.ts";
 import { benchLengths } from "./bench-lengths.ts";
 
 /** A figure that the bench measures on a built club and holds against its target. */
 export interface CheckedFigure {
-  readonly key: "shaft" | "length" | "swingweight" | "total" | "loft" | "lie";
+  readonly key: "shaft" | "length" | "swingweight" | "total" | "loft" | "lie" | "frequency";
   readonly label: string;
   readonly unit: string;
   readonly format: string;
@@ -28,6 +29,19 @@ export const CHECKED_FIGURES: readonly CheckedFigure[] = [
   { key: "lie", label: "Lie", unit: "°", format: "0.0#", differenceFormat: "+0.0#;-0.0#;0.0", tolerance: 0.5, most: 90, target: (club) => club.lie ?? null },
 ];
 
+/** Checked beside the others where the set file tells what a club should show. The tolerance is common practice, no source. */
+export const FREQUENCY: CheckedFigure = {
+  ...{ key: "frequency", label: "Frequency", unit: "cpm", format: "0", differenceFormat: "+0;-0;0" },
+  ...{ tolerance: 2, most: 1000 },
+  target: (club) => club.frequency ?? null,
+};
+
+/** The figures that a job's clubs are checked by, in its units. */
+export function figuresOf({ plan, units }: Pick<BenchJob, "plan" | "units">): readonly CheckedFigure[] {
+  const told = plan.clubs.some(({ frequency }) => frequency !== undefined);
+  return told ? [...checkedFigures(units), FREQUENCY] : checkedFigures(units);
+}
+
 /** The same in the units of a job: its length in centimetres where shots are shown in metres. */
 export function checkedFigures(units: UnitSet = "us"): readonly CheckedFigure[] {
   const { unit, format, differenceFormat, shown } = benchLengths(units);
@@ -45,7 +59,7 @@ export function checkedFigures(units: UnitSet = "us"): readonly CheckedFigure[] 
 /** What each figure may be off, by the set file where it says. */
 export function tolerancesOf({ tolerances = {} }: SetRequest): Required<Omit<SetTolerances, "head">> {
   const of = (key: CheckedFigure["key"]) =>
-    tolerances[key] ?? CHECKED_FIGURES.find((figure) => figure.key === key)!.tolerance;
+    tolerances[key] ?? [...CHECKED_FIGURES, FREQUENCY].find((figure) => figure.key === key)!.tolerance;
   return {
     shaft: of("shaft"),
     length: of("length"),
@@ -53,5 +67,6 @@ export function tolerancesOf({ tolerances = {} }: SetRequest): Required<Omit<Set
     total: of("total"),
     loft: of("loft"),
     lie: of("lie"),
+    frequency: of("frequency"),
   };
 }

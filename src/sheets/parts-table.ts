@@ -45,7 +45,9 @@ export function putParts(draft: SheetDraft, job: BenchJob, row: number, column: 
     "figureStrong",
   );
   draft.format(area(first, column + NAME, lines.length + 1), "0");
-  draft.format(area(first, column + NAME + 1, lines.length + 1), "0.0");
+  // Ten kilograms and more would not fit the column with their tenths.
+  const grams = sum(({ weight }) => weight) >= 9999.95 ? "0" : "0.0";
+  draft.format(area(first, column + NAME + 1, lines.length + 1), grams);
   return end + 1;
 }
 

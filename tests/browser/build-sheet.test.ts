@@ -49,7 +49,7 @@ describe("the Build sheet in the page with the open grid", { timeout: 60_000 }, 
     expect(await rawValue(open.page, at(1, 2, 2))).toBeCloseTo(2, 9);
     const words = findText(plan.sheets[0]!, "What to do, in this order");
     expect(await rawValue(open.page, cellName(words.row + 1, words.column))).toBe(
-      "Cut 0.25 in off the butt. 1 of 2 pass.",
+      "Cut 0.25 in off the butt. Then measure swingweight again. 1 of 2 pass.",
     );
     expect(await rawValue(open.page, cellName(words.row + 2, words.column))).toMatch(
       /^Take 4\.2 g off the head, or put 7\.1 g in the butt\./,

@@ -27,6 +27,16 @@ describe("inertiaFromPeriod(weight, balance, period, pivot)", () => {
     expect(refusal(inertiaFromPeriod(315, 33.39, 1.5))).toContain("1.848 s at least");
   });
 
+  test("refuses the time of several swings, and says what a single one takes at most", () => {
+    // Compound pendulum about its end with an own inertia of 3 m b2: T = 2 pi sqrt(4 b / g), b 0.8481 m: 3.695 s.
+    expect(refusal(inertiaFromPeriod(315, 33.39, 20.514))).toBe(
+      "period is 20.514 s, but a club that balances 33.39 inches from its butt takes 3.7 s at most about this pivot; " +
+        "it should be the time of one swing, there and back.",
+    );
+    expect(refusal(inertiaFromPeriod(315, 33.39, 2 * 2.051431))).toContain("one swing");
+    expect(answer(inertiaFromPeriod(315, 33.39, 3.69))).toBeGreaterThan(0);
+  });
+
   test.each([
     [0, 33, 2, 0, "weight"],
     [315, Number.NaN, 2, 0, "balance"],

@@ -24,6 +24,39 @@ describe("planClub(club, bare, target, bendLimit, tape)", () => {
     expect(warnings(needed - 3)).toEqual([]);
   });
 
+  test("says nothing of a head too heavy by less than a scale shows, or than the shop lets pass", () => {
+    const warnings = (over: number, heavier?: number) =>
+      answer(planClub({ ...seven, head: needed + over }, bare, target, undefined, undefined, heavier))
+        .warnings;
+    expect(warnings(0.04)).toEqual([]);
+    expect(warnings(0.06)).toHaveLength(1);
+    expect(warnings(0.9, 1)).toEqual([]);
+    expect(warnings(1.1, 1)).toHaveLength(1);
+  });
+
+  test("warns of a head such as none is made, for then a length or its unit is wrong", () => {
+    // A 7-iron of 37 cm taken for its inches: common practice knows heads of 100 to 600 g, no source.
+    const short = { ...bare, length: 37 / 2.54, trims: { cutLength: 37 / 2.54 } };
+    expect(answer(planClub({ ...seven, length: 37 / 2.54 }, short, target)).warnings.join(" ")).toMatch(
+      /It asks for a head of 1\d{4} g, such as none is made; look at length, its unit/,
+    );
+    expect(answer(planClub(seven, bare, target)).warnings).toEqual([]);
+  });
+
+  test("hands on the frequency that was entered, and refuses one that is none", () => {
+    expect(answer(planClub({ ...seven, frequency: 300 }, bare, target)).frequency).toBe(300);
+    expect(answer(planClub(seven, bare, target)).frequency).toBeUndefined();
+    expect(refusal(planClub({ ...seven, frequency: 0 }, bare, target))).toBe(
+      "frequency is 0; it should be cycles a minute, more than 0.",
+    );
+  });
+
+  test("refuses a length that is none by its own name", () => {
+    expect(refusal(planClub({ ...seven, length: -37 }, bare, target))).toBe(
+      "length is -37 in; it should be inches, more than 0 in.",
+    );
+  });
+
   test("asks for tape only where the head on hand is light and the shop uses tape", () => {
     const tape = { up: 0, most: 6 };
     // By hand: tape at the club's very end, where the head sits too, weighs what the head lacks.

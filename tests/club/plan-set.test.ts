@@ -125,6 +125,29 @@ describe("planSet(request)", () => {
     expect(gapsOf(planSet(request, () => 152))[2]).toEqual([4, 13]);
   });
 
+  test("refuses a list of shaft weights that has more than clubs, for one of them stands wrong", () => {
+    const weights = [...request.clubs.map(() => 105), 108];
+    expect(refusal(planSet({ ...request, shafts: { kind: "list", weights } }))).toBe(
+      `shaft weights has ${weights.length} for ${request.clubs.length} clubs; it should have one a club.`,
+    );
+  });
+
+  test("gives a putter no gap in loft, for it is no step of the set", () => {
+    const clubs = [...request.clubs, { club: "Putter", length: 34, loft: 3, putter: true }];
+    const plan = answer(planSet({ ...request, clubs }));
+    expect(plan.clubs.at(-1)!.loftGap).toBeUndefined();
+  });
+
+  test("lets a head too heavy pass by the set's own tolerance of heads", () => {
+    const needed = answer(planSet(request)).clubs.map(({ headWeight }) => headWeight);
+    const clubs = request.clubs.map((club, i) => ({ ...club, head: needed[i]! + 0.9 }));
+    const heavy = (head: number) =>
+      answer(planSet({ ...request, clubs, tolerances: { head } })).warnings.filter((line) =>
+        line.includes("too heavy"),
+      );
+    expect([heavy(1).length, heavy(0.8).length]).toEqual([0, clubs.length]);
+  });
+
   test("warns of heads too heavy, bends and trims past the limit, lengths over the rule, and a wrong order", () => {
     const clubs = [
       { club: "1", length: 49, loft: 10 },

@@ -14,6 +14,10 @@ describe("progression(clubs, reference, value, step)", () => {
     expect(progression(clubs, "4", 7, 0)).toEqual([7, 7, 7, 7, 7, 7, 7]);
   });
 
+  test("has no binary dust in a decimal step, so that a figure can be looked for", () => {
+    expect(progression(clubs, "4", 37.1, -0.7)).toEqual([37.1, 36.4, 35.7, 35, 34.3, 33.6, 32.9]);
+  });
+
   test("matches the reference whatever its case, blanks, or being a number", () => {
     expect(progression(["8", " 9 ", "PW"], " pw", 50, 1)).toEqual([48, 49, 50]);
     expect(progression([4, 5, 6], 5, 50, 1)).toEqual([49, 50, 51]);

@@ -131,6 +131,12 @@ describe("readSetFile(text)", () => {
     ["tip; round\nclub; length\n7; 37", "Line 1: tip is"],
     ["club; loft\n7; 37", 'Line 1: The table has no "length"'],
     ["club; length; colour\n7; 37; red", 'Line 1: "colour" is no column'],
+    ["tape; 1\nclub; length\n7; 37", "Line 1: tape has 1 alone; it should have two figures"],
+    ["balance share; 49\nclub; length\n7; 37", "Line 1: balance share is 49; it should be between 0 and 1"],
+    ["balance share; 0\nclub; length\n7; 37", "Line 1: balance share is 0;"],
+    ["balance share; 1\nclub; length\n7; 37", "Line 1: balance share is 1;"],
+    ["balance share; half\nclub; length\n7; 37", 'Line 1: balance share is "half"'],
+    ["tape; much; 6\nclub; length\n7; 37", 'Line 1: tape is "much"'],
     ["club; length; length\n7; 37; 37", "Line 1: "],
     ["club; length\n7; long", 'Line 2: length is "long"'],
     ["club; length\n7", "Line 2: Club 7 has no length"],
@@ -156,6 +162,75 @@ describe("readSetFile(text)", () => {
       club: "1",
       length: 34,
     });
+  });
+
+  test("refuses a line or a club that stands twice, and says where it stood before", () => {
+    expect(refusal(readSetFile(`${least}Grip; 45\nclub; length\n7; 37`))).toBe(
+      'Line 4: "grip" stands in line 1 already; it should stand once.',
+    );
+    expect(refusal(readSetFile(`${least}club; length\npw; 35\n\nPW; 35`))).toBe(
+      'Line 7: club "PW" stands in line 5 already; it should stand once.',
+    );
+    const loft = "tolerance; loft; 1\n";
+    expect(refusal(readSetFile(`${loft}${loft}${least}club; length\n7; 37`))).toContain("Line 2: ");
+    expect(
+      answer(readSetFile(`${loft}tolerance; lie; 1\nbin; 1\nbin; 2\n${least}club; length\n7; 37`)),
+    ).toMatchObject({ tolerances: { loft: 1, lie: 1 }, bin: [1, 2] });
+  });
+
+  test("says which line starts from a club that the table has not", () => {
+    const set = (lines: string) => refusal(readSetFile(`grip; 50\n${lines}\nclub; length\n7; 37\nPW; 35`));
+    const says = (line: string) => `${line} starts from club "5"; it should be one of the table: 7, PW.`;
+    const [target, shafts] = ["target; swingweight; D2; 0; pw", "shafts; 108; 3; 7"];
+    expect(set(`${target}\nshafts; 108; 3; 5`)).toBe(says("shafts"));
+    expect(set(`target; swingweight; D2; 0.5; 5\n${shafts}`)).toBe(says("target"));
+    expect(set(`target; inertia of; 5; D2\n${shafts}`)).toBe(says("target"));
+    expect(set(`${target}\n${shafts}\ntip trims; 1; 0.5; 5`)).toBe(says("tip trims"));
+  });
+
+  test("does not take a line about the whole set for a club where it stands below the table", () => {
+    expect(refusal(readSetFile(`${least}club; length\n7; 37\nTape; 1; 6`))).toBe(
+      'Line 6: "tape" is about the whole set; it should stand above the row of headings.',
+    );
+  });
+
+  test("says of a line that is parted otherwise than the table how it should be", () => {
+    expect(refusal(readSetFile("grip; 50\nclub\tlength\n7\t37"))).toBe(
+      'Line 1: "grip; 50" is one cell; it should be parted by tabs, as the row of headings is.',
+    );
+    expect(refusal(readSetFile("hue; 50\nclub\tlength\n7\t37"))).toContain("is no line of a set");
+    expect(refusal(readSetFile("hue\nclub\tlength\n7\t37"))).toContain("is no line of a set");
+  });
+
+  test.each([
+    ["", "Length (cm)", "headed in cm; it should be in, or a line"],
+    ["", "Raw length [centimetres]", "headed in cm; it should be in, or a line"],
+    ["lengths; cm\n", "Bore (inches)", "headed in in; it should be cm, as the line"],
+    ["", "Tip trim (mm)", "headed in mm"],
+    ["", "Head (oz)", "headed in oz; it should be g."],
+    ["lengths; cm\n", "Shaft weight (lb)", "headed in lb; it should be g."],
+    ["", "Loft (in)", "headed in in; it should be degrees."],
+  ])("refuses, below %j, the heading %j, which tells another unit than is read", (above, heading, says) => {
+    expect(refusal(readSetFile(`${above}club; ${heading}; length\n7; 1; 37`))).toContain(says);
+  });
+
+  test("takes a heading that tells the right unit, or none, or whose unit is free", () => {
+    const headings =
+      'club; Length (in); Raw length ("); Head (g); Loft [deg]; Lie (degrees); Bounce (low); Carry (m)';
+    const [club] = answer(readSetFile(`${least}${headings}\n7; 37; 41; 260; 33; 62; 6; 150`)).clubs;
+    expect(club).toEqual({
+      club: "7",
+      length: 37,
+      rawLength: 41,
+      head: 260,
+      loft: 33,
+      lie: 62,
+      bounce: 6,
+      carry: 150,
+    });
+    const centimetres = `lengths; cm\n${least}club; Length (cm)\n7; 94`;
+    // By arithmetic: 94 cm over 2.54 cm an inch.
+    expect(answer(readSetFile(centimetres)).clubs[0]!.length).toBeCloseTo(37.0079, 4);
   });
 
   test("reads headings however they are spaced, and passes over a column without one", () => {
@@ -212,11 +287,27 @@ describe("setFileNumber(name, cell)", () => {
     [' 37" ', 37],
     ["62°", 62],
     [".5", 0.5],
+    ["1/2", 0.5],
+    ["38-1/2", 38.5],
+    ["37½", 37.5],
+    ["37 ¾”", 37.75],
+    ["⅜", 0.375],
+    ["37 17/32", 37.53125],
   ])("reads %j as %d", (cell, figure) => {
     expect(setFileNumber("length", cell)).toBe(figure);
   });
 
-  test.each(["", "1e5", "38 1/0", "1.2.3", "four", "Infinity"])("refuses %j", (cell) => {
-    expect(refusal(setFileNumber("length", cell))).toMatch(/^length is/);
+  test.each(["", "1e5", "38 1/0", "1.2.3", "four", "Infinity", "381/2/3", "1.5 1/2", "½½"])(
+    "refuses %j",
+    (cell) => {
+      expect(refusal(setFileNumber("length", cell))).toMatch(/^length is/);
+    },
+  );
+
+  test("says of a figure with its unit behind it that it should stand alone", () => {
+    expect(refusal(setFileNumber("head", "268 g"))).toBe(
+      'head is "268 g"; it should be a number alone, without its unit.',
+    );
+    expect(refusal(setFileNumber("head", "heavy"))).toBe('head is "heavy"; it should be a number.');
   });
 });

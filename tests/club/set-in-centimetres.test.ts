@@ -35,6 +35,7 @@ test("a set file in centimetres is read as the same set in inches, to a twentiet
 test("a set file says what its lengths are in, or they are inches; anything else is refused with the line", () => {
   expect(answer(readSetFile(`lengths; in\n${SET_TEXT}`))).toEqual(answer(readSetFile(SET_TEXT)));
   expect(refusal(readSetFile(`lengths; feet\n${SET_TEXT}`))).toBe(
-    'Line 1: lengths are in "feet"; they should be in in or cm.',
+    'Line 1: lengths is "feet"; it should be in (inches) or cm.',
   );
+  expect(answer(readSetFile(`lengths; inches\n${SET_TEXT}`))).toEqual(answer(readSetFile(SET_TEXT)));
 });

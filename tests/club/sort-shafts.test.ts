@@ -49,6 +49,23 @@ describe("sortShafts(weights, targets)", () => {
     );
   });
 
+  test("takes a shaft exactly at the tolerance, though binary fractions put it a hair beyond", () => {
+    // By hand: 108.4 is 0.3 over 108.1, and 107.8 is 0.3 under.
+    expect(answer(sortShafts([108.4], [108.1], { tolerance: 0.3 })).outOfTolerance).toEqual([]);
+    expect(answer(sortShafts([107.8], [108.1], { tolerance: 0.3 })).outOfTolerance).toEqual([]);
+    expect(answer(sortShafts([108.5], [108.1], { tolerance: 0.3 })).outOfTolerance).toEqual([1]);
+  });
+
+  test("refuses more shafts and targets than a table of all pairs can hold, instead of failing", () => {
+    const grams = (count: number) => new Array<number>(count).fill(100);
+    expect(sortShafts(grams(200_000), grams(100_000))).toMatchObject({
+      kind: "unavailable",
+      message: expect.stringMatching(
+        /^weights has 200000 shafts for 100000 targets, more than can be sorted/,
+      ),
+    });
+  });
+
   test("answers in the targets' order, with shafts numbered from 1", () => {
     // By hand: 106 g is nearest the second shaft, 100 g the third; the 90 g shaft stays in the bin.
     const sorting = answer(sortShafts([90, 106.5, 99], [106, 100], { tolerance: 0.5 }));

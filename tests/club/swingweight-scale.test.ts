@@ -87,7 +87,8 @@ describe("swingweightDifference(from, to) and swingweightPoints(moment)", () => 
   test("count points over the letters, signed", () => {
     expect(swingweightDifference("C9", "D2")).toBe(3);
     expect(swingweightDifference("D2", "C9")).toBe(-3);
-    expect(swingweightDifference("D2.3", "D4.1")).toBeCloseTo(1.8, 12);
+    expect(swingweightDifference("D2.3", "D4.1")).toBe(1.8);
+    expect(swingweightDifference("D2.3", "D2.1")).toBe(-0.2);
     expect(swingweightPoints(213.5)).toBe(30);
     expect(swingweightPoints(159.25)).toBe(-1);
   });

@@ -17,6 +17,13 @@ describe("weightEffect(values, weights)", () => {
     expect(weightEffect([1, 2, 3], [100, 100, 100])).toMatchObject({ kind: "unavailable" });
   });
 
+  it("says that two shots are too few, in words of the bay", () => {
+    expect(weightEffect([160, 158], [90, 100])).toMatchObject({
+      kind: "unavailable",
+      message: "It takes at least three shots of known shaft weight to see what weight does; there are 2.",
+    });
+  });
+
   it("leaves shots without a figure or a weight out", () => {
     const nan = Number.NaN;
     expect(weightEffect([160, nan, 158, 153, 99], [90, 95, 100, 110, nan])).toMatchObject({ n: 3 });

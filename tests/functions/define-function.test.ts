@@ -39,6 +39,52 @@ describe("callFunction(spec, raw) spreads and checks arguments from the table", 
     ]);
   });
 
+  it("leaves a row empty whose blanks all arrived as 0, though an angle or a code is among them", () => {
+    const flown = call("FLIGHT", [[120], [0]], [[16], [0]], [[5800], [0]]) as unknown[][];
+    expect(flown[1]).toEqual(["", "", "", "", "", ""]);
+    expect(call("SWINGWEIGHT.DIFF", [["C9"], [0]], [["D2"], [0]])).toEqual([[3], [""]]);
+    expect(call("AIRDENSITY", [[68], [0]], [[29.92], [0]], [[50], [0]])).toMatchObject([
+      [expect.any(Number)],
+      [""],
+    ]);
+  });
+
+  it("still answers a row of angles that are 0, and still refuses a row with one quantity missing", () => {
+    expect(call("SPINLOFT", [[30], [0]], [[-4], [0]])).toMatchObject([[expect.any(Number)], [0]]);
+    const flown = call("FLIGHT", [[120], [0]], [[16], [0]], [[5800], [5800]]) as unknown[][];
+    expect(flown[1]![0]).toMatchObject({
+      kind: "invalid",
+      message: expect.stringMatching(/^ballSpeed is blank/),
+    });
+  });
+
+  it("takes a blank that arrives as 0 for a choice or a name that was left out", () => {
+    expect(call("AIRAT", 5280, 59, 0, 0)).toBe(call("AIRAT", 5280, 59, 0));
+    const lists = [
+      [["A"], ["A"], ["B"], ["B"]],
+      [[150], [152], [156], [158]],
+    ];
+    expect(call("COMPARE", ...lists, 0)).toEqual(call("COMPARE", ...lists));
+  });
+
+  it("says of a figure that is text that it is text, for it looks like one that would do", () => {
+    expect(message(call("SWINGWEIGHT", "430", 29.1))).toBe(
+      'weight is "430", which is text and no number; it should be the club\'s total weight in grams, above 0.',
+    );
+    expect(message(call("SUMMARY", [[150], ["152,5"]]))).toBe(
+      'values: item 2 is "152,5", which is text and no number; it should be a number, or blank.',
+    );
+  });
+
+  it("tells the air it was hit in from the reference air where one of them is no density", () => {
+    expect(message(call("NORMALIZE", 180, 120, 16, 5800, 1.05, 29.92))).toBe(
+      "reference is 29.92; it should be an air density in kg/m3 (1.225 where left out), above 0 and at most 2.",
+    );
+    expect(message(call("NORMALIZE", 180, 120, 16, 5800, 29.92))).toMatch(
+      /^density is 29.92; .* at most 2\.$/,
+    );
+  });
+
   it("names the argument, what was found and what would do", () => {
     expect(message(call("SWINGWEIGHT", "heavy", 29.1))).toBe(
       'weight is "heavy"; it should be the club\'s total weight in grams, above 0.',
@@ -50,7 +96,7 @@ describe("callFunction(spec, raw) spreads and checks arguments from the table", 
 
   it("refuses text in a list of numbers and says which item", () => {
     expect(message(call("SUMMARY", [[150], ["far"], [152]]))).toBe(
-      'values: item 2 is "far"; it should be a list of numbers.',
+      'values: item 2 is "far"; it should be a number, or blank.',
     );
   });
 

@@ -79,9 +79,11 @@ describeWithLibreOffice("the Build sheet in LibreOffice", () => {
       expect(answers[adjust.row + 2]![adjust.column]).toBeCloseTo(grams, 9);
       const words = (club: number) =>
         answers[adjust.row + 1 + club]![findText(sheet, "What to do, in this order").column];
-      expect(words(0)).toBe(
-        "Cut 0.1 in off the butt. Take 2.5 g off the head, or put 4.3 g in the butt. 4 of 6 pass.",
-      );
+      expect(words(0)).toBe("Cut 0.1 in off the butt. Then measure swingweight again. 4 of 6 pass.");
+      expect([answers[adjust.row + 1]![adjust.column] || "", words(3)]).toEqual([
+        "",
+        "Extend the butt 0.2 in. Bend 1.5° flatter. 0 of 2 pass.",
+      ]);
       expect(words(1)).toBe(
         "Take a shaft 2.1 g lighter. Add 2.5 g at the head: tip weight or tape. Bend 1.5° stronger. Total is 3.9 g under: weigh the parts again. 2 of 6 pass.",
       );

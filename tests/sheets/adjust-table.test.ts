@@ -4,7 +4,7 @@ import type { BenchJob } from "../../src/sheets/bench-job.ts";
 import { cellAt } from "./cell-at.ts";
 import { formatsAlong, heightAt, mergedAt, stylesAlong } from "./looks-at.ts";
 import { formulaAt, rowAt } from "./row-at.ts";
-import { beyondModel, smallBench, smallJob, withFirst } from "./small-bench.ts";
+import { beyondModel, smallBench, smallJob, TWO_IRONS, withFirst } from "./small-bench.ts";
 
 function table(of?: BenchJob) {
   const { job, draft, layout } = smallBench(of);
@@ -53,10 +53,10 @@ describe("putAdjust(draft, job, layout)", () => {
     expect(rowAt(table(beyondModel(smallJob())), 12, 1, 2)).toEqual([null, expect.closeTo(-point / 14, 9)]);
   });
 
-  it("gives the grams that bring the swingweight home, at the butt only where it is too heavy", () => {
+  it("gives the grams that bring the swingweight home once length is right, at the butt only where it is too heavy", () => {
     expect([3, 4].map((column) => formulaAt(sheet, 13, column))).toEqual([
-      'IF(AND($M10="adjust",ISNUMBER($B14)),-$L10*$B14,"")',
-      'IF($M10="adjust",IF($L10>0,-$L10*$C14,""),"")',
+      'IF(AND($M10="adjust",$I10<>"adjust",ISNUMBER($B14)),-$L10*$B14,"")',
+      'IF(AND($M10="adjust",$I10<>"adjust"),IF($L10>0,-$L10*$C14,""),"")',
     ]);
     expect(rowAt(sheet, 13, 3, 2)).toMatchObject([{ value: "" }, { value: "" }]);
   });
@@ -76,7 +76,7 @@ describe("putAdjust(draft, job, layout)", () => {
         'IF(ISNUMBER($G10),IF(OR($G10<18,$G10>48),"~",""),"")',
         asks("I", "H", ...both("H10", 3)),
         asks("E", "D", ...both("D10", 1)),
-        asks("M", "L", `"~"&ROUND(ABS($D14),1)&"~"&ROUND(ABS($E14),1)&"~"`, by("D14", 1)),
+        `IF($I10="adjust",IF($M10="","","~"),${asks("M", "L", `"~"&ROUND(ABS($D14),1)&"~"&ROUND(ABS($E14),1)&"~"`, by("D14", 1))})`,
         asks("U", "T", ...both("T10", 2)),
         asks("Y", "X", ...both("X10", 2)),
         asks("Q", "P", ...both("P10", 1)),
@@ -98,6 +98,28 @@ describe("putAdjust(draft, job, layout)", () => {
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(0);
     expect(cellAt(sheet, 13, 5)).toMatchObject({ value: "" });
+  });
+
+  it("speaks of frequency only where the set file tells what a club should show", () => {
+    const told = `target; swingweight; D2\nshafts; 105\ngrip; 50\nclub; length; frequency\n7; 37; 300\n8; 36.5; 305\n`;
+    // The seventh figure of the check: target, measured, difference and mark in Z to AC.
+    expect(formulaAt(table(smallJob(told)), 13, 5)).toContain(
+      'IF($AC10="adjust",IF($AB10>0,"Plays "&ROUND(ABS($AB10),0)&" cpm stiff: check the shaft and its tip trim. "',
+    );
+    expect(formulaAt(table(smallJob(told)), 13, 5)).toContain('COUNTIF($B$10:$AC$10,"pass")');
+    expect(formulaAt(sheet, 13, 5)).not.toContain("cpm");
+  });
+
+  it("asks for no bend past the limit that was entered", () => {
+    const limited = formulaAt(table(smallJob(`bend limit; 1.5\n${TWO_IRONS}`)), 13, 5);
+    for (const [cell, name] of [
+      ["T", "Loft"],
+      ["X", "Lie"],
+    ])
+      expect(limited).toContain(
+        `IF(ROUND(ABS($${cell}10),2)>1.5,"${name} is past the bend limit: ask the maker. ","Bend "`,
+      );
+    expect(formulaAt(sheet, 13, 5)).not.toContain("bend limit");
   });
 
   it("lets a putter be as long as it likes", () => {

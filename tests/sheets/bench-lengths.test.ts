@@ -12,6 +12,7 @@ describe("setFileLengths(setText)", () => {
       "lengths|cm",
       '  LENGTHS  ;  " cm "',
       'lengths;"cm"',
+      "lengths; centimetres",
     ])
       expect(unit(`grip; 50\n${line}\nclub; length`), line).toBe("cm");
   });
@@ -61,6 +62,13 @@ describe("benchLengths(units)", () => {
     );
     expect(words("about 14 inches and 10.5 in off, 2 in, 3 in")).toBe(
       "about 14 inches and 26.67 cm off, 5.08 cm, 7.62 cm",
+    );
+  });
+
+  it("leaves what a person typed as it was typed", () => {
+    const { words } = benchLengths("metric");
+    expect(words('length is "37 in"; it should be inches, more than 0 in.')).toBe(
+      'length is "37 in"; it should be centimetres, more than 0 cm.',
     );
   });
 });

@@ -174,7 +174,7 @@ describe("the Build sheet", () => {
     const set = "target; inertia; 2650\nshafts; 100\ngrip; 50\nclub; length\n7; 37\n";
     findText(
       sheetOf(set),
-      "Built to one moment of inertia, 2650 kg cm2 about the butt: check it by the pendulum's period; the swingweights follow from it.",
+      "Built to one moment of inertia, 2650 kg cm2 about the butt; the swingweights follow from it. To check it, hang the club at its butt: grams × balance point in inches × seconds of a swing squared × 0.06309, or CLUB.INERTIA.",
     );
   });
 
@@ -272,7 +272,7 @@ describe("what no bench can build is said in one sentence", () => {
 
   it("more clubs than shafts in the bin", () => {
     const set = "target; swingweight; D2\nshafts; 105\ngrip; 50\nbin; 105\nclub; length\n7; 37\n8; 36.5\n";
-    expect(refused(CHOSEN, set)).toBe("weights has 1 shafts for 2 targets; 1 more is needed.");
+    expect(refused(CHOSEN, set)).toBe("bin has 1 shaft for 2 clubs; 1 more is needed.");
   });
 
   it("a raw shaft too short for its cuts", () => {

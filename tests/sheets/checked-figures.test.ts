@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { CHECKED_FIGURES, checkedFigures, tolerancesOf } from "../../src/sheets/checked-figures.ts";
+import {
+  CHECKED_FIGURES,
+  checkedFigures,
+  FREQUENCY,
+  figuresOf,
+  tolerancesOf,
+} from "../../src/sheets/checked-figures.ts";
 import { smallJob, TWO_IRONS } from "./small-bench.ts";
 
 describe("checkedFigures(units)", () => {
@@ -28,10 +34,23 @@ describe("checkedFigures(units)", () => {
   });
 });
 
+describe("figuresOf(job)", () => {
+  const keys = (text?: string) => figuresOf(smallJob(text)).map(({ key }) => key);
+  const told = TWO_IRONS.replace("loft; lie", "loft; frequency")
+    .replace("33; 62", "33; 300")
+    .replace("37; 62.5", "37;");
+
+  it("has frequency beside the usual six where the set file tells it of any club", () => {
+    expect(keys()).toEqual(CHECKED_FIGURES.map(({ key }) => key));
+    expect(keys(told)).toEqual([...CHECKED_FIGURES.map(({ key }) => key), "frequency"]);
+    expect(smallJob(told).plan.clubs.map(FREQUENCY.target)).toEqual([300, null]);
+  });
+});
+
 describe("tolerancesOf(request)", () => {
   it("is what the set file says, figure by figure, and else the usual", () => {
     // Common practice, no source.
-    const usual = { shaft: 1, length: 0.0625, swingweight: 0.5, total: 3, loft: 0.5, lie: 0.5 };
+    const usual = { shaft: 1, length: 0.0625, swingweight: 0.5, total: 3, loft: 0.5, lie: 0.5, frequency: 2 };
     expect(tolerancesOf(smallJob().request)).toEqual(usual);
     const own = smallJob(`tolerance; total; 4\n${TWO_IRONS}`);
     expect(tolerancesOf(own.request)).toEqual({ ...usual, total: 4 });

@@ -38,6 +38,14 @@ describe("putParts(draft, job, row, column)", () => {
     expect([formatAt(sheet, 10, 16), formatAt(sheet, 15, 16)]).toEqual([undefined, undefined]);
   });
 
+  it("leaves tenths out where ten kilograms would not fit the column with them", () => {
+    // By arithmetic: two raw shafts of 5,000 g alone.
+    const heavy = list(
+      smallJob(TWO_IRONS.replace("swingweight; D2", "inertia; 30000").replace("105", "5000")),
+    ).sheet;
+    expect([formatAt(heavy, 11, 17), formatAt(heavy, 14, 17)]).toEqual(["0", "0"]);
+  });
+
   it("calls a shaft by the build only where all weigh what the build says", () => {
     const named = (text: string, build: BenchJob["build"], facts = {}) =>
       cellAt(list({ ...smallJob(text, facts), build }).sheet, 12, 13);

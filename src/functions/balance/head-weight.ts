@@ -28,7 +28,7 @@ export const HEADWEIGHT: FunctionSpec = {
  * Head weight that gives a club its swingweight with the parts it has.
  * @customfunction HEADWEIGHT
  * @helpurl https://localhost:3000/functions.html#HEADWEIGHT
- * @param {any[][]} code Swingweight to reach, such as D2.
+ * @param {any[][]} code Swingweight to reach, such as D2. A 0 counts as blank.
  * @param {any[][]} length Length of the club in inches. A 0 counts as blank.
  * @param {any[][]} shaft Weight of the cut shaft in grams. A 0 counts as blank.
  * @param {any[][]} shaftBalance Balance point of the cut shaft in inches from its butt. A 0 counts as blank.

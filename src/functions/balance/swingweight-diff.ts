@@ -15,8 +15,8 @@ export const SWINGWEIGHT_DIFF: FunctionSpec = {
  * Swingweight points from one code to another.
  * @customfunction SWINGWEIGHT.DIFF
  * @helpurl https://localhost:3000/functions.html#SWINGWEIGHT.DIFF
- * @param {any[][]} from Swingweight to start from, such as D2.
- * @param {any[][]} to Swingweight to go to.
+ * @param {any[][]} from Swingweight to start from, such as D2. A 0 counts as blank.
+ * @param {any[][]} to Swingweight to go to. A 0 counts as blank.
  * @returns {any[][]} Points; negative where the second is lighter.
  */
 export function swingweightDiff(from: any[][], to: any[][]): any[][] {

@@ -15,7 +15,7 @@ export const SWINGWEIGHT_MOMENT: FunctionSpec = {
  * Moment of a swingweight on the 14-inch scale, in inch-ounces.
  * @customfunction SWINGWEIGHT.MOMENT
  * @helpurl https://localhost:3000/functions.html#SWINGWEIGHT.MOMENT
- * @param {any[][]} code Swingweight such as D2 or D2.3.
+ * @param {any[][]} code Swingweight such as D2 or D2.3. A 0 counts as blank.
  * @returns {any[][]} Inch-ounces.
  */
 export function swingweightMoment(code: any[][]): any[][] {

@@ -19,8 +19,8 @@ export const WEIGHTTOADD: FunctionSpec = {
  * Grams to put at a place on the club to go from one swingweight to another.
  * @customfunction WEIGHTTOADD
  * @helpurl https://localhost:3000/functions.html#WEIGHTTOADD
- * @param {any[][]} from Swingweight the club has, such as D0.
- * @param {any[][]} to Swingweight it should have.
+ * @param {any[][]} from Swingweight the club has, such as D0. A 0 counts as blank.
+ * @param {any[][]} to Swingweight it should have. A 0 counts as blank.
  * @param {any[][]} position Inches from the butt to the place of the weight. A 0 counts as blank.
  * @returns {any[][]} Grams to add; negative: to take off.
  */

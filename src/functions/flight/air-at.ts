@@ -28,7 +28,7 @@ export const AIRAT: FunctionSpec = {
  * @param {any[][]} altitude Above sea level in ft, or m in si units.
  * @param {any[][]} [temperature] Degrees F, or degrees C in si units; the standard one where left out.
  * @param {any[][]} [humidity] Relative humidity, 0 to 100; dry air where left out.
- * @param {any[][]} [units] "us" (default) or "si".
+ * @param {any[][]} [units] "us" or "si"; "us" where left out or 0.
  * @returns {any[][]} Air density in kg/m3.
  */
 export function airat(

@@ -28,7 +28,7 @@ export const AIRDENSITY: FunctionSpec = {
  * @param {any[][]} temperature Degrees F, or degrees C in si units.
  * @param {any[][]} pressure At the place itself, not reduced to sea level: inHg or hPa. A 0 counts as blank.
  * @param {any[][]} humidity Relative humidity, 0 to 100.
- * @param {any[][]} [units] "us" (default) or "si".
+ * @param {any[][]} [units] "us" or "si"; "us" where left out or 0.
  * @returns {any[][]} Air density in kg/m3; 1.225 is standard at sea level.
  */
 export function airdensity(

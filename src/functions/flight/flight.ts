@@ -8,7 +8,7 @@ export const FLIGHT: FunctionSpec = {
   arguments: [
     aboveZero("ballSpeed", "the ball's speed in mph, or m/s in si units"),
     reading("launch", "the launch angle in degrees, up positive"),
-    aboveZero("spin", "the spin in rpm, above 0"),
+    aboveZero("spin", "the spin in rpm"),
     optionalAngle("axis", "the tilt of the spin axis in degrees, right positive"),
     optionalAngle("direction", "the launch direction in degrees, right positive"),
     optionalDensity("density"),
@@ -43,7 +43,7 @@ export const FLIGHT: FunctionSpec = {
  * @param {any[][]} [axis] Tilt of the spin axis in degrees, positive to the right; 0 where left out.
  * @param {any[][]} [direction] Launch direction in degrees, positive to the right; 0 where left out.
  * @param {any[][]} [density] Air density in kg/m3; 1.225 where left out or 0.
- * @param {any[][]} [units] "us" (default) or "si".
+ * @param {any[][]} [units] "us" or "si"; "us" where left out or 0.
  * @param {any[][]} [headings] TRUE for a row of headings above.
  * @returns {any[][]} Carry and offline (yd or m), peak height (ft or m), landing angle, time, landing speed.
  */

@@ -1,7 +1,7 @@
 import { normalizedCarry } from "../../flight/cells/flight-cells.ts";
 import { answerCells } from "../answer-cells.ts";
 import type { FunctionSpec } from "../define-function.ts";
-import { aboveZero, optionalDensity, reading, UNITS } from "./flight-arguments.ts";
+import { aboveZero, density, optionalDensity, reading, UNITS } from "./flight-arguments.ts";
 
 export const NORMALIZE: FunctionSpec = {
   id: "NORMALIZE",
@@ -9,8 +9,8 @@ export const NORMALIZE: FunctionSpec = {
     aboveZero("carry", "the measured carry in yd, or m in si units"),
     aboveZero("ballSpeed", "the ball's speed in mph, or m/s in si units"),
     reading("launch", "the launch angle in degrees, up positive"),
-    aboveZero("spin", "the spin in rpm, above 0"),
-    aboveZero("density", "the density of the air it was hit in, kg/m3"),
+    aboveZero("spin", "the spin in rpm"),
+    density("density", "the density of the air it was hit in, kg/m3"),
     optionalDensity("reference"),
     UNITS,
   ],
@@ -42,7 +42,7 @@ export const NORMALIZE: FunctionSpec = {
  * @param {any[][]} spin Spin in rpm. A 0 counts as blank.
  * @param {any[][]} density Density of the air it was hit in, kg/m3. A 0 counts as blank.
  * @param {any[][]} [reference] Density of the reference air, kg/m3; 1.225 where left out or 0.
- * @param {any[][]} [units] "us" (default) or "si".
+ * @param {any[][]} [units] "us" or "si"; "us" where left out or 0.
  * @returns {any[][]} Carry in the unit it came in.
  */
 export function normalize(

@@ -9,7 +9,7 @@ export const PROGRESSION: FunctionSpec = {
   id: "PROGRESSION",
   arguments: [
     { name: "clubs", kind: "texts", expects: "the list of clubs, the longest first" },
-    { name: "reference", kind: "text", expects: "one of the clubs in the list" },
+    { name: "reference", kind: "text", expects: "one of the clubs in the list", zeroIsBlank: true },
     figure("value", "a number, such as a shaft weight in grams"),
     figure("step", "a number, such as 3 for 3 g more each club"),
   ],
@@ -33,7 +33,7 @@ export const PROGRESSION: FunctionSpec = {
  * @customfunction PROGRESSION
  * @helpurl https://localhost:3000/functions.html#PROGRESSION
  * @param {any[][]} clubs The clubs, the longest first.
- * @param {any[][]} reference The club in the list that has the value.
+ * @param {any[][]} reference The club in the list that has the value. A 0 counts as blank.
  * @param {any[][]} value The value at the reference.
  * @param {any[][]} step How much more for each club shorter; negative for less.
  * @returns {any[][]} A value for each club, in the shape of the list.

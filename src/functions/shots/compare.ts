@@ -8,7 +8,7 @@ export const COMPARE: FunctionSpec = {
   arguments: [
     { name: "builds", kind: "texts", expects: "the build of each shot" },
     signedFigures("values", "a figure for each shot"),
-    { name: "baseline", kind: "text", expects: "the name of a build", otherwise: "" },
+    { name: "baseline", kind: "text", expects: "the name of a build", otherwise: "", zeroIsBlank: true },
     {
       name: "goal",
       kind: "numberOrText",
@@ -40,7 +40,7 @@ export const COMPARE: FunctionSpec = {
  * @helpurl https://localhost:3000/functions.html#COMPARE
  * @param {any[][]} builds The build of each shot. A shot without a build is left out.
  * @param {any[][]} values A figure for each shot. Blanks are left out, and so is 0 unless some figure is negative.
- * @param {any[][]} [baseline] Build to compare with; the first one where left out.
+ * @param {any[][]} [baseline] Build to compare with; the first one where left out or 0.
  * @param {any[][]} [goal] "high" or "low", or a number to be near; "high" where left out.
  * @returns {any[][]} A row a build: n, mean, SD, difference, low, high (for all builds together), p, chance.
  */

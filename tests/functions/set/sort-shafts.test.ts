@@ -23,12 +23,10 @@ it("SORTSHAFTS answers an empty row for a blank target", () => {
 
 it("SORTSHAFTS says how many shafts are missing", () => {
   const answer = callFunction(SORTSHAFTS, [[[105]], [[100], [104]]]) as unknown[][];
-  expect(refusal(answer[0]![0])).toBe("weights has 1 shafts for 2 targets; 1 more is needed.");
+  expect(refusal(answer[0]![0])).toBe("weights has 1 shaft for 2 targets; 1 more is needed.");
 });
 
 it("SORTSHAFTS names the item that is no weight, by its place on the sheet", () => {
   const answer = callFunction(SORTSHAFTS, [[[null], [105], [-3]], [[100]]]) as unknown[][];
-  expect(refusal(answer[0]![0])).toBe(
-    "weights: item 3 is -3; it should be the list of measured shaft weights in grams, above 0.",
-  );
+  expect(refusal(answer[0]![0])).toBe("weights: item 3 is -3; it should be a number above 0, or blank.");
 });
