@@ -48,7 +48,8 @@ function fraction(x: number, y: number, a: number, b: number): number {
     above = under + over / above;
     const change = above * below;
     value *= change;
-    if (Math.abs(change - 1) < 3e-16) break;
+    // Turned round so that a figure out of range, NaN by now, ends it too.
+    if (!(Math.abs(change - 1) >= 3e-16)) break;
   }
   return value;
 }

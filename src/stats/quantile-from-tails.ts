@@ -25,8 +25,8 @@ export function quantileFromTails(
     const tail = rising ? tails.logLower : tails.logUpper;
     const step = (wanted - tail) * Math.exp(tail - tails.logHeight) * (rising ? 1 : -1);
     x *= Math.exp(Math.max(-LONGEST, Math.min(LONGEST, step)));
-    // Newton's rule doubles the digits: a step this short leaves nothing to correct.
-    if (Math.abs(step) < 1e-9 || x === 0 || x === Infinity) break;
+    // Newton's rule doubles the digits: a step this short leaves nothing to correct. One of NaN never will.
+    if (!(Math.abs(step) >= 1e-9) || x === 0 || x === Infinity) break;
   }
   return x;
 }
