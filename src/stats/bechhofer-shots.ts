@@ -33,10 +33,11 @@ export function bechhoferFactor(k: number, probability: number): number {
   if (probability <= 1 / k) return 0;
   // Between the lead that suffices against one other build and Bonferroni's for all of them.
   const alone = Math.max(0, Math.SQRT2 * normalQuantile(probability));
+  // Stryker disable next-line ArithmeticOperator: where the search ends if it is not found before, which it always is
   const bonferroni = -Math.SQRT2 * normalQuantile((1 - probability) / (k - 1));
   // As the chance of a wrong choice, whose logarithm is nearly straight.
   const value = -Math.log(1 - probability);
-  return k === 2 ? alone : solveRising((h) => -Math.log(chanceWrong(k, h)), value, alone, bonferroni);
+  return solveRising((h) => -Math.log(chanceWrong(k, h)), value, alone, bonferroni);
 }
 
 function chanceWrong(k: number, h: number): number {

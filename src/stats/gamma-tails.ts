@@ -21,7 +21,7 @@ const MOST_TERMS = 20000;
 function series(x: number, a: number): number {
   let term = 1 / a;
   let sum = term;
-  for (let n = 1; n < MOST_TERMS && term > sum * 1e-17; n++) {
+  for (let n = 1; term > sum * 1e-17; n++) {
     term *= x / (a + n);
     sum += term;
   }

@@ -44,6 +44,6 @@ function countDeals(values: readonly number[], size: number, limit: number): num
 
 function binomial(n: number, k: number): number {
   let ways = 1;
-  for (let i = 1; i <= k && ways <= mostSplits * n; i++) ways = (ways * (n - k + i)) / i;
+  for (let i = 1; i <= k; i++) ways = (ways * (n - k + i)) / i;
   return Math.round(ways);
 }

@@ -23,7 +23,8 @@ export function quantileFromTails(
   for (let i = 0; i < 200; i++) {
     const tails = tailsAt(x);
     const tail = rising ? tails.logLower : tails.logUpper;
-    const step = (wanted - tail) * Math.exp(tail - tails.logHeight) * (rising ? 1 : -1);
+    const short = rising ? wanted - tail : tail - wanted;
+    const step = short * Math.exp(tail - tails.logHeight);
     x *= Math.exp(Math.max(-LONGEST, Math.min(LONGEST, step)));
     // Newton's rule doubles the digits: a step this short leaves nothing to correct. One of NaN never will.
     if (!(Math.abs(step) >= 1e-9) || x === 0 || x === Infinity) break;
