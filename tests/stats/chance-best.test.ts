@@ -307,40 +307,52 @@ describe("chanceBest(groups, goal, spread)", () => {
   });
 
   it("says when nothing tells how far values spread", () => {
-    expect(
-      chanceBest(
-        [
-          { n: 1, mean: 1, sd: null },
-          { n: 1, mean: 2, sd: null },
-        ],
-        "high",
-        "pooled",
-      ),
-    ).toMatchObject({
+    const sound = { n: 3, mean: 2, sd: 1 };
+    const single = { n: 1, mean: 1, sd: null };
+    const still = { n: 3, mean: 2, sd: 0 };
+    const nothing = { kind: "unavailable", message: expect.stringContaining("Nothing tells") };
+    expect(chanceBest([single, single], "high", "pooled")).toMatchObject(nothing);
+    expect(chanceBest([single, still], "high", "pooled")).toMatchObject(nothing);
+    expect(chanceBest([single, { ...single, sd: 3 }], "high", "pooled")).toMatchObject(nothing);
+    const each = { kind: "unavailable", message: expect.stringContaining("every group") };
+    expect(chanceBest([still, sound], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([sound, single], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([sound, { ...single, sd: 3 }], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([], "high", "pooled")).toMatchObject({
       kind: "unavailable",
+      message: expect.stringContaining("no groups"),
     });
-    expect(
-      chanceBest(
-        [
-          { n: 2, mean: 1, sd: 0 },
-          { n: 3, mean: 2, sd: 1 },
-        ],
-        "high",
-        "separate",
-      ),
-    ).toMatchObject({
-      kind: "unavailable",
-    });
-    expect(chanceBest([], "high", "pooled")).toMatchObject({ kind: "unavailable" });
     expect(chanceBest([{ n: 0, mean: 1, sd: 1 }], "high", "pooled")).toMatchObject({ kind: "invalid" });
-    const [sound, one] = [
-      { n: 3, mean: 2, sd: 1 },
-      { n: 1, mean: 1, sd: null },
-    ];
-    expect(chanceBest([sound, one], "high", "separate")).toMatchObject({ kind: "unavailable" });
-    expect(chanceBest([one, { n: 3, mean: 2, sd: 0 }], "high", "pooled")).toMatchObject({
-      kind: "unavailable",
-    });
+  });
+
+  it("counts for nothing what a single value has for a spread", () => {
+    const sound = { n: 3, mean: 2, sd: 1 };
+    const single = { n: 1, mean: 2.5, sd: null };
+    const plain = chanceBest([sound, single], "high", "pooled");
+    for (const sd of [0, 1e9, Number.NaN]) {
+      expect(chanceBest([sound, { ...single, sd }], "high", "pooled")).toEqual(plain);
+    }
+  });
+
+  it("does not hang on the unit or on where the scale begins", () => {
+    for (const spread of ["pooled", "separate"] as const) {
+      for (const goal of ["high", 160] as const) {
+        const plain = chanceBest(four, goal, spread) as number[];
+        for (const [unit, start] of [
+          [1e150, 0],
+          [1e-150, 0],
+          [0.9144, 1e6],
+        ] as const) {
+          const to = (figure: number) => figure * unit + start;
+          const moved = four.map(({ n, mean, sd }) => ({ n, mean: to(mean), sd: sd! * unit }));
+          const found = chanceBest(moved, goal === "high" ? goal : to(goal), spread) as number[];
+          plain.forEach((chance, i) => {
+            // On another grid, which tells the nearest to 1e-5 or so.
+            expect(found[i]).toBeCloseTo(chance, 4);
+          });
+        }
+      }
+    }
   });
 
   it("takes a single value beside a group that spreads, and is sure of one that stands alone", () => {
