@@ -20,6 +20,7 @@ export function shotsNeeded(sd: number, difference: number, power = 0.8, confide
     return invalid(`difference is ${difference}; it must be a number other than 0.`);
   }
   let enough = 2;
+  // Stryker disable next-line EqualityOperator: no power is met exactly
   while (powerOfTwo(enough, effect, confidence) < power) {
     if (enough === mostShots)
       return unavailable(`More than ${mostShots} shots of each build would be needed.`);
@@ -28,6 +29,7 @@ export function shotsNeeded(sd: number, difference: number, power = 0.8, confide
   let tooFew = enough / 2;
   while (enough - tooFew > 1) {
     const middle = Math.floor((enough + tooFew) / 2);
+    // Stryker disable next-line EqualityOperator: no power is met exactly
     if (powerOfTwo(middle, effect, confidence) < power) tooFew = middle;
     else enough = middle;
   }

@@ -9,8 +9,8 @@ import { betaOddsQuantile } from "./beta-odds-quantile.ts";
  */
 export function tQuantile(p: number, df: number): number {
   if (p === 0.5) return 0;
-  const tail = p < 0.5 ? p : 1 - p;
+  const tail = Math.min(p, 1 - p);
   const split = { lower: 2 * (0.5 - tail), upper: 2 * tail };
   const size = Math.sqrt(df * betaOddsQuantile(split, 0.5, df / 2));
-  return p < 0.5 ? -size : size;
+  return Math.sign(p - 0.5) * size;
 }
