@@ -63,3 +63,12 @@ test("tails agree with the library's distribution functions in the middle", () =
     }
   }
 });
+
+// Recomputed with 60-digit arithmetic from the complement of the error function.
+test("normal quantiles keep their digits down to 1e-300, and near one", () => {
+  expectClose(normalQuantile(1e-12), -7.034483825301132, 1e-15);
+  expectClose(normalQuantile(1e-20), -9.262340089798407, 1e-15);
+  expectClose(normalQuantile(1e-100), -21.273453560965326, 1e-15);
+  expectClose(normalQuantile(1e-300), -37.0470962993612, 1e-15);
+  expectClose(normalQuantile(1 - 2 ** -40), 7.047700256664409, 1e-15);
+});

@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { type Dunnett, dunnett, dunnettFactor, dunnettUpperTail, tQuantile } from "../../src/stats/index.ts";
+import {
+  type Dunnett,
+  dunnett,
+  dunnettFactor,
+  dunnettUpperTail,
+  normalUpperTail,
+  tQuantile,
+  tUpperTail,
+} from "../../src/stats/index.ts";
 import { expectClose } from "./expect-close.ts";
 import { bloodCounts } from "./published-data.ts";
 
@@ -48,6 +56,8 @@ test("the blood counts of Dunnett's paper agree with a reference library", () =>
 
 test("for one group beside the baseline the factor is Student's t", () => {
   expect(dunnettFactor([7], 3, 8, 0.95)).toBeCloseTo(tQuantile(0.975, 8), 14);
+  expect(dunnettUpperTail(60, [7], 3, 8.5)).toBe(2 * tUpperTail(60, 8.5));
+  expect(dunnettUpperTail(7, [7], 3, Infinity)).toBe(2 * normalUpperTail(7));
 });
 
 // Dunnett and Sobel 1955: never more than Bonferroni allows, never less than one comparison alone.
