@@ -82,3 +82,22 @@ test("a baseline that is not there and groups of one value each give a sentence"
   expect(dunnett([[1], [2]], 0)).toMatchObject({ kind: "unavailable" });
   expect(dunnett([[1, 2], []], 0)).toMatchObject({ kind: "unavailable" });
 });
+
+// With one degree of freedom t is Cauchy. By hand: a spread of sqrt(2), a standard error of sqrt(3), so t is sqrt(3).
+test("one value more than there are groups is enough", () => {
+  const found = dunnett([[1, 3], [5]], 0) as Dunnett;
+  expect(found.df).toBe(1);
+  expectClose(found.differences[1]!.p, 1 / 3);
+});
+
+test("a confidence of 95, a baseline alone and single values each hear what is wrong", () => {
+  const wrong: [ReturnType<typeof dunnett>, string, string][] = [
+    [dunnett(bloodCounts, 0, 95), "invalid", "confidence is 95"],
+    [dunnett(bloodCounts, 3), "invalid", "0 to 2"],
+    [dunnett([[1, 2, 4]], 0), "unavailable", "second group"],
+    [dunnett([[1], [2]], 0), "unavailable", "single value"],
+  ];
+  for (const [outcome, kind, words] of wrong) {
+    expect(outcome).toMatchObject({ kind, message: expect.stringContaining(words) });
+  }
+});
