@@ -50,6 +50,7 @@ test.each([
   [0.2, 0.1, 1],
   [-7, 8, 1],
   [30, -25, 4],
+  [30, -29, 1],
 ])(
   "of two means %d and %d from the target that spread alike by %d one is nearer by two normal curves",
   (x, y, sd) => {
@@ -68,4 +69,10 @@ test("means on either side of the target, equally far off, are equally often the
 test("a mean a million of its spreads below another is told from it at once", () => {
   expectChances(bestOfNormals({ centre: [0, 1e6], sd: [1e-3, 1] }), [0, 1], 9);
   expectChances(nearestOfNormals({ centre: [0, 1e6], sd: [1e-3, 1] }, 1e6), [0, 1], 6);
+});
+
+// Averaged over the one that surely lies on one side of the target, the two halves of the other's curve.
+test("a mean known closely, aside of the target, beside one that is hardly known about it", () => {
+  const second = 2 * below(5 / Math.hypot(3, 0.05)) - 1;
+  expectChances(nearestOfNormals({ centre: [160, 165], sd: [3, 0.05] }, 160), [second, 1 - second], 6);
 });

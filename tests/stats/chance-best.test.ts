@@ -182,6 +182,18 @@ describe("chanceBest(groups, goal, spread)", () => {
       1e-3,
     ],
     [
+      "three of equal counts pooled, nearest",
+      [
+        { n: 3, mean: 158, sd: 5 },
+        { n: 3, mean: 162.5, sd: 4 },
+        { n: 3, mean: 160.8, sd: 4.4 },
+      ],
+      160,
+      "pooled",
+      [0.3562678, 0.29037767, 0.35335453],
+      1e-3,
+    ],
+    [
       "three separate, highest",
       three,
       "high",
@@ -264,7 +276,6 @@ describe("chanceBest(groups, goal, spread)", () => {
   });
 
   it("mirrors: the lowest of negated means has the chances of the highest", () => {
-    const three = four.slice(1);
     const mirrored = three.map((group) => ({ ...group, mean: -group.mean }));
     for (const spread of spreads) {
       const [a, b] = [chanceBest(three, "high", spread), chanceBest(mirrored, "low", spread)] as [
@@ -277,6 +288,59 @@ describe("chanceBest(groups, goal, spread)", () => {
     }
   });
 
+  const last = four.slice(1);
+
+  it.each(spreads)(
+    "finds nearest to a target far above what is highest, far below what is lowest: %s",
+    (spread) => {
+      for (const [target, goal] of [
+        [400, "high"],
+        [5000, "high"],
+        [-1000, "low"],
+      ] as const) {
+        const far = chanceBest(last, target, spread) as number[];
+        (chanceBest(last, goal, spread) as number[]).forEach((chance, i) => {
+          expect(far[i]).toBeCloseTo(chance, 6);
+        });
+      }
+    },
+  );
+
+  it.each(spreads)(
+    "has the same chances of lying nearest when all is mirrored at the target: %s",
+    (spread) => {
+      const mirrored = last.map((group) => ({ ...group, mean: 2 * 160 - group.mean }));
+      const there = chanceBest(last, 160, spread) as number[];
+      (chanceBest(mirrored, 160, spread) as number[]).forEach((chance, i) => {
+        expect(chance).toBeCloseTo(there[i]!, 9);
+      });
+    },
+  );
+
+  // Student's t and the prior lie evenly about one point then, whatever the counts and the spreads.
+  it.each(spreads)("gives two groups of one average even chances: %s", (spread) => {
+    const even = [
+      { n: 3, mean: 160, sd: 5 },
+      { n: 12, mean: 160, sd: 2 },
+    ];
+    for (const chance of chanceBest(even, "high", spread) as number[]) expect(chance).toBeCloseTo(0.5, 8);
+  });
+
+  it.each<[Goal]>([["high"], [250.1]])(
+    "tells the same by both models of many shots that spread alike: %s",
+    (goal) => {
+      const many = [
+        { n: 400, mean: 250, sd: 6 },
+        { n: 900, mean: 250.3, sd: 6 },
+        { n: 500, mean: 249.9, sd: 6 },
+      ];
+      const separate = chanceBest(many, goal, "separate") as number[];
+      (chanceBest(many, goal, "pooled") as number[]).forEach((chance, i) => {
+        expect(Math.abs(separate[i]! - chance)).toBeLessThan(5e-4);
+      });
+    },
+  );
+
   it("is all but sure of groups that lie many spreads apart", () => {
     const apart = [
       { n: 10, mean: 100, sd: 1 },
@@ -285,6 +349,8 @@ describe("chanceBest(groups, goal, spread)", () => {
     for (const spread of ["pooled", "separate"] as const) {
       expect((chanceBest(apart, "high", spread) as number[])[1]).toBeGreaterThan(0.999999);
     }
+    const often = apart.map((group) => ({ ...group, n: 1000 }));
+    expect((chanceBest(often, "high", "pooled") as number[])[1]).toBeCloseTo(1, 9);
   });
 
   it("is surer with more shots of the same averages and spreads", () => {
