@@ -143,3 +143,33 @@ describe("sortShafts(weights, targets, { frequencies })", () => {
     });
   });
 });
+
+describe("sortShafts refuses by name", () => {
+  const frequencies = { measured: [300, 310], targets: [301] };
+  test.each<[string, Parameters<typeof sortShafts>[2]]>([
+    ["tolerance is -1", { tolerance: -1 }],
+    ["gramsPerCycle is -1", { frequencies: { ...frequencies, gramsPerCycle: -1 } }],
+    ["frequency tolerance is -1", { frequencies: { ...frequencies, tolerance: -1 } }],
+    ["one a target (1)", { frequencies: { ...frequencies, targets: [301, 302] } }],
+    [
+      "measured frequencies has no number in place 1",
+      { frequencies: { ...frequencies, measured: [Number.NaN, 310] } },
+    ],
+    ["target frequencies has -301 in place 1", { frequencies: { ...frequencies, targets: [-301] } }],
+  ])("what is wrong: %s", (words, options) => {
+    expect(sortShafts([100, 101], [100], options)).toMatchObject({
+      kind: "invalid",
+      message: expect.stringContaining(words),
+    });
+  });
+
+  test("a weight beyond computing, and takes the least and the greatest there are", () => {
+    expect(sortShafts([100, 1e10], [100])).toMatchObject({ message: expect.stringContaining("in place 2") });
+    expect(answer(sortShafts([1e9, 1e-9], [1e-9, 1e9])).total).toBe(0);
+  });
+});
+
+test("a shaft exactly at its tolerance of frequency is within", () => {
+  const frequencies = { measured: [300], targets: [301], tolerance: 1 };
+  expect(answer(sortShafts([100], [100], { frequencies })).outOfTolerance).toEqual([]);
+});
