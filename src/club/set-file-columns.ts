@@ -35,7 +35,7 @@ export function setFileColumns(cells: readonly string[]): Outcome<(Field | "club
       .replaceAll(/[\s_-]+/g, " ")
       .trim()
       .toLowerCase();
-    const field = word === "" ? undefined : columns[word];
+    const field = Object.hasOwn(columns, word) ? columns[word] : undefined;
     if (word !== "" && field === undefined) {
       return invalid(
         `"${cell.trim()}" is no column of a set; it should be one of: ${Object.keys(columns).join(", ")}.`,

@@ -255,6 +255,12 @@ describe("readSetFile(text) takes a table as spreadsheets write it", () => {
     for (const cell of ["yesterday", "oy", "not x"]) expect(refusal(putter(cell))).toContain("yes or no");
   });
 
+  test("a heading that every object knows is no column of a set all the same", () => {
+    expect(refusal(readSetFile(`${above}club;length;constructor\n7;37;1`))).toContain(
+      '"constructor" is no column',
+    );
+  });
+
   test("a club that is not in the first column of any line is no heading", () => {
     expect(refusal(readSetFile("set; my club; length\n7; 37"))).toContain("no row of headings");
   });
