@@ -25,6 +25,7 @@ export function dunnettFactor(
   // Stryker restore all
   // Between the factor of one comparison and Bonferroni's for all of them.
   const quantile = (tail: number) => (df === Infinity ? -normalQuantile(tail) : -tQuantile(tail, df));
+  // Stryker disable next-line ArithmeticOperator: only where the search begins
   const alone = quantile((1 - confidence) / 2);
   // Stryker disable next-line ArithmeticOperator: where the search ends if it is not found before, which it always is
   const bonferroni = quantile((1 - confidence) / 2 / sizes.length);

@@ -16,7 +16,7 @@ export function permutationP(first: Numbers, second: Numbers): Outcome<number> {
   const a = present(first);
   const b = present(second);
   if (a.length === 0 || b.length === 0) return unavailable("Each group needs at least one value.");
-  const splits = binomial(a.length + b.length, Math.min(a.length, b.length));
+  const splits = binomial(a.length + b.length, a.length);
   if (splits > mostSplits) {
     return unavailable(
       `${a.length} against ${b.length} values can be dealt out in more than ${mostSplits} ways; use Welch's t.`,

@@ -115,7 +115,9 @@ describe("a straight line with a level for each group", () => {
   test("refuses lists of different lengths, a single group, and columns that say the same", () => {
     expect(mixedModel([1, 2], ones(3), [1, 1])).toMatchObject({ kind: "invalid" });
     expect(mixedModel([1, 2, Number.NaN], ones(3), [1, 1, 2])).toMatchObject({ kind: "invalid" });
-    expect(mixedModel([1, 2, 3], ones(3), [1, 1, 1])).toMatchObject({ kind: "unavailable" });
+    const needed = { kind: "unavailable", message: expect.stringContaining("two groups") };
+    expect(mixedModel([1, 2, 3], ones(3), [1, 1, 1])).toMatchObject(needed);
+    expect(mixedModel([1, 2, 4], ones(3), [1, 2, 3])).toMatchObject(needed);
     const twice = [1, 2, 3, 4, 5].map((i) => [1, i, 2 * i]);
     expect(mixedModel([1, 2, 4, 3, 5], twice, [1, 1, 2, 2, 3])).toMatchObject({ kind: "unavailable" });
   });
