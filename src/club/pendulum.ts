@@ -44,8 +44,6 @@ export function inertiaFromPeriod(
     return unavailable(`pivot is ${pivot}, the balance point itself; a club does not swing about it.`);
   const aboutPivot = (period / (2 * Math.PI)) ** 2 * restoring(weight, arm);
   const aboutBalance = aboutPivot - weight * arm ** 2 * kgCm2PerGramInch2;
-  if (!Number.isFinite(aboutBalance))
-    return unavailable("The figures are too great to compute an inertia from.");
   if (aboutBalance < 0) {
     const least = 2 * Math.PI * Math.sqrt((arm * 2.54) / (standardGravity * 100));
     return unavailable(

@@ -26,12 +26,18 @@ const columns: Readonly<Record<string, Field | "club">> = {
   putter: "putter",
 };
 
+/** What a cell of the putter column may say, and what it says. */
+const putters: ReadonlyMap<string, boolean> = new Map([
+  ...["yes", "y", "x", "true"].map((word) => [word, true] as const),
+  ...["no", "n", "false"].map((word) => [word, false] as const),
+]);
+
 /** The table's columns from its row of headings; what stands in brackets is taken for a unit and left out. */
 export function setFileColumns(cells: readonly string[]): Outcome<(Field | "club" | undefined)[]> {
   const found: (Field | "club" | undefined)[] = [];
   for (const cell of cells) {
     const word = cell
-      .replace(/[([].*$/, "")
+      .replace(/[([].*/s, "")
       .replaceAll(/[\s_-]+/g, " ")
       .trim()
       .toLowerCase();
@@ -67,9 +73,9 @@ export function setFileClub(
     if (field === "club") club = text;
     else if (field === "swingweight") swingweight = text;
     else if (field === "putter") {
-      if (!/^(yes|no|y|n|x|true|false)$/i.test(text))
-        return invalid(`putter is "${text}"; it should be yes or no.`);
-      putter = /^(yes|y|x|true)$/i.test(text);
+      const said = putters.get(text.toLowerCase());
+      if (said === undefined) return invalid(`putter is "${text}"; it should be yes or no.`);
+      putter = said;
     } else {
       const figure = setFileNumber(field, text);
       if (isProblem(figure)) return figure;

@@ -255,6 +255,13 @@ describe("readSetFile(text) takes a table as spreadsheets write it", () => {
     for (const cell of ["yesterday", "oy", "not x"]) expect(refusal(putter(cell))).toContain("yes or no");
   });
 
+  test("a step that is left blank between others is none", () => {
+    const text = above.replace("108; 3; 7", "108;  ; 7");
+    expect(answer(readSetFile(`${text}club;length\n7;37`)).shafts).toEqual({
+      ...{ kind: "steps", weight: 108, step: 0, reference: "7" },
+    });
+  });
+
   test("a heading that every object knows is no column of a set all the same", () => {
     expect(refusal(readSetFile(`${above}club;length;constructor\n7;37;1`))).toContain(
       '"constructor" is no column',
