@@ -262,6 +262,19 @@ describe("planSet(request) by a reference club", () => {
     expect(answer(planSet(blanks)).clubs[0]!.headWeight).toBe(first!.headWeight);
   });
 
+  test("says which schedule names a club that is not in the set", () => {
+    const tips = { ...request, tipTrims: { tip: 1, reference: "9i" } };
+    expect(refusal(planSet(tips))).toContain('reference "9i"');
+    const own = { ...tips, clubs: request.clubs.map((club) => ({ ...club, tipTrim: 1 })) };
+    expect(refusal(planSet(own))).toContain('reference "9i"');
+    const shafts = { ...request, shafts: { kind: "steps", weight: 110, reference: "9i" } } as const;
+    expect(refusal(planSet(shafts))).toContain('reference "9i"');
+    expect(refusal(planSet({ ...request, clubs: [] }))).toContain("clubs is empty");
+    expect(
+      refusal(planSet({ ...request, target: { kind: "inertia of", reference: "7i", code: "Z" } })),
+    ).toContain('"Z"');
+  });
+
   test("takes a raw shaft without a length to be as long as the cut and the tip trim ask for", () => {
     for (const { cut } of answer(planSet(request)).clubs) {
       expect(cut.tip).toBe(1);
