@@ -1,4 +1,4 @@
-import { isProblem, type Outcome, unavailable } from "../outcome/problem.ts";
+import { isProblem, type Outcome } from "../outcome/problem.ts";
 import { balanceMoment } from "./balance-moment.ts";
 import { checkNumber } from "./check-number.ts";
 import { clubMasses } from "./club-masses.ts";
@@ -61,9 +61,6 @@ export function assembleClub(parts: ClubParts, gripPoint: number = usualGripPoin
   const weight = sum((mass) => mass.weight);
   const balance = sum((mass) => mass.weight * mass.place) / weight;
   const inertiaButt = sum((mass) => inertiaAbout(mass, 0));
-  if (!Number.isFinite(balance) || !Number.isFinite(inertiaButt)) {
-    return unavailable("The parts' weights and lengths are too great to compute a club from.");
-  }
   const momentOf = (mass: MassOnAxis) => balanceMoment(mass.weight, mass.place, swingweightScale.fulcrum);
   const moment14 = sum(momentOf);
   return {

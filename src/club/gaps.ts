@@ -6,7 +6,7 @@
  */
 export function gaps(figures: readonly (number | undefined)[]): (number | undefined)[] {
   return figures.map((figure, index) => {
-    const before = index > 0 ? figures[index - 1] : undefined;
+    const before = figures[index - 1];
     return figure === undefined || before === undefined ? undefined : figure - before;
   });
 }

@@ -64,8 +64,6 @@ export function inertiaFromPeriod(
   }
   const aboutPivot = (period / (2 * Math.PI)) ** 2 * restoring(weight, arm);
   const aboutBalance = aboutPivot - weight * arm ** 2 * kgCm2PerGramInch2;
-  if (!Number.isFinite(aboutBalance))
-    return unavailable("The figures are too great to compute an inertia from.");
   if (aboutBalance < 0) {
     return unavailable(
       `period is ${period} s, but a club that balances ${Number(arm.toFixed(2))} inches from its pivot takes ` +

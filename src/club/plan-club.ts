@@ -55,7 +55,7 @@ export function planClub(
   club: SetClub,
   bare: ClubParts,
   target: ClubTarget,
-  bendLimit?: number,
+  bendLimit = Number.POSITIVE_INFINITY,
   tape?: SetRequest["tape"],
   heavier = scaleStep,
 ): Outcome<PlannedClub> {
@@ -72,7 +72,8 @@ export function planClub(
   if (isProblem(rule)) return rule;
   const { loft, lie, headLoft, headLie } = club;
   const toAdd = club.head === undefined ? undefined : headWeight - club.head;
-  const strip = toAdd !== undefined && toAdd > 0 && tape ? tapeFor(club, bare, target, tape) : undefined;
+  const lacks = toAdd ?? 0;
+  const strip = lacks > 0 && tape ? tapeFor(club, bare, target, tape) : undefined;
   if (isProblem(strip)) return strip;
   const bend =
     loft === undefined || headLoft === undefined ? undefined : loftChange(headLoft, loft, club.bounce ?? 0);
@@ -86,11 +87,11 @@ export function planClub(
       `It asks for a head of ${headWeight.toFixed(0)} g, such as none is made; look at length, its unit, shaft weight and target.`,
     );
   }
-  if (toAdd !== undefined && -toAdd > heavier) {
-    warnings.push(`The head is ${(-toAdd).toFixed(1)} g too heavy; take a lighter one, or another target.`);
+  if (-lacks > heavier) {
+    warnings.push(`The head is ${(-lacks).toFixed(1)} g too heavy; take a lighter one, or another target.`);
   }
-  for (const [name, change] of [["loft", bend?.change] as const, ["lie", lieChange] as const]) {
-    if (bendLimit !== undefined && change !== undefined && Math.abs(change) > bendLimit) {
+  for (const [name, change] of [["loft", bend?.change ?? 0] as const, ["lie", lieChange ?? 0] as const]) {
+    if (Math.abs(change) > bendLimit) {
       warnings.push(
         `Bending ${name} by ${Number(change.toFixed(2))} degrees passes the maker's limit of ${bendLimit}.`,
       );

@@ -23,14 +23,11 @@ export function resolveTrims(rawLength: number, trims: ShaftTrims): Outcome<Reso
     [cutLength ?? 1, { name: "cut length", unit: "inches", least: 0, above: true }],
   ]);
   if (problem) return problem;
-  if (
-    butt !== undefined &&
-    cutLength !== undefined &&
-    Math.abs(rawLength - tip - butt - cutLength) > sawCut
-  ) {
+  // Where one of the two is left out the difference is NaN, and not more than anything.
+  if (Math.abs(rawLength - tip - butt! - cutLength!) > sawCut) {
     return invalid(
-      `cut length is ${inInches(cutLength)}, but ${inInches(rawLength)} less ${inInches(tip)} off the tip and ` +
-        `${inInches(butt)} off the butt leaves ${inInches(rawLength - tip - butt)}; leave one of them out.`,
+      `cut length is ${inInches(cutLength!)}, but ${inInches(rawLength)} less ${inInches(tip)} off the tip and ` +
+        `${inInches(butt!)} off the butt leaves ${inInches(rawLength - tip - butt!)}; leave one of them out.`,
     );
   }
   const left = cutLength ?? rawLength - tip - (butt ?? 0);

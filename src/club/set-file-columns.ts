@@ -28,6 +28,12 @@ const columns: Readonly<Record<string, Field | "club">> = {
   putter: "putter",
 };
 
+/** What a cell of the putter column may say, and what it says. */
+const putters: ReadonlyMap<string, boolean> = new Map([
+  ...["yes", "y", "x", "true"].map((word) => [word, true] as const),
+  ...["no", "n", "false"].map((word) => [word, false] as const),
+]);
+
 /** The table's columns from its row of headings; what stands in brackets may tell the unit, and must tell the right one. */
 export function setFileColumns(
   cells: readonly string[],
@@ -36,11 +42,11 @@ export function setFileColumns(
   const found: (Field | "club" | undefined)[] = [];
   for (const cell of cells) {
     const word = cell
-      .replace(/[([].*$/, "")
+      .replace(/[([].*/s, "")
       .replaceAll(/[\s_-]+/g, " ")
       .trim()
       .toLowerCase();
-    const field = word === "" ? undefined : columns[word];
+    const field = Object.hasOwn(columns, word) ? columns[word] : undefined;
     if (word !== "" && field === undefined) {
       return invalid(
         `"${cell.trim()}" is no column of a set; it should be one of: ${Object.keys(columns).join(", ")}.`,
@@ -74,9 +80,9 @@ export function setFileClub(
     if (field === "club") club = text;
     else if (field === "swingweight") swingweight = text;
     else if (field === "putter") {
-      if (!/^(yes|no|y|n|x|true|false)$/i.test(text))
-        return invalid(`putter is "${text}"; it should be yes or no.`);
-      putter = /^(yes|y|x|true)$/i.test(text);
+      const said = putters.get(text.toLowerCase());
+      if (said === undefined) return invalid(`putter is "${text}"; it should be yes or no.`);
+      putter = said;
     } else {
       const figure = setFileNumber(field, text);
       if (isProblem(figure)) return figure;

@@ -17,7 +17,7 @@ export function swingweightCode(moment: number): Outcome<string> {
   if (!Number.isFinite(moment))
     return invalid("moment is not a number; it should be inch-ounces, like 213.5.");
   const tenths = Math.floor(swingweightPoints(moment) * 10 + 0.5 + roundingDust);
-  const letter = tenths < 0 ? undefined : swingweightScale.letters[Math.floor(tenths / 100)];
+  const letter = swingweightScale.letters[Math.floor(tenths / 100)];
   if (letter === undefined) {
     return unavailable(
       `A moment of ${moment.toFixed(2)} inch-ounces is beyond the swingweight scale, ` +

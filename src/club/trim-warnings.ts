@@ -11,15 +11,16 @@ export function trimWarnings(trims: ShaftTrims, cut: ResolvedTrims): string[] {
       `A taper tip fits its hosel as it comes; ${inInches(cut.tip)} off it needs the maker's word.`,
     );
   }
-  if (limits.tip !== undefined && cut.tip > limits.tip) {
-    warnings.push(`Tip trim ${inInches(cut.tip)} passes the maker's limit of ${inInches(limits.tip)}.`);
+  const { tip = Infinity, butt = Infinity, cutLength = 0 } = limits;
+  if (cut.tip > tip) {
+    warnings.push(`Tip trim ${inInches(cut.tip)} passes the maker's limit of ${inInches(tip)}.`);
   }
-  if (limits.butt !== undefined && cut.butt > limits.butt) {
-    warnings.push(`Butt trim ${inInches(cut.butt)} passes the maker's limit of ${inInches(limits.butt)}.`);
+  if (cut.butt > butt) {
+    warnings.push(`Butt trim ${inInches(cut.butt)} passes the maker's limit of ${inInches(butt)}.`);
   }
-  if (limits.cutLength !== undefined && cut.cutLength < limits.cutLength) {
+  if (cut.cutLength < cutLength) {
     warnings.push(
-      `Cut length ${inInches(cut.cutLength)} is under the maker's least of ${inInches(limits.cutLength)}.`,
+      `Cut length ${inInches(cut.cutLength)} is under the maker's least of ${inInches(cutLength)}.`,
     );
   }
   return warnings;

@@ -10,7 +10,7 @@ const WIDTH = 18;
 export function testPlanWorkbook(plan: TestPlan, taken: Taken, made: string): WorkbookPlan {
   const name = freeSheetName("Test plan", taken.sheets);
   const draft = new SheetDraft(name);
-  const builds = Math.max(...plan.rounds.map((round) => round.length));
+  const builds = plan.rounds[0]!.length;
   const columns = builds + 2;
   draft.putAcross(0, 0, columns, "Test plan", "title", 28);
   draft.putAcross(1, 0, columns, plan.words, "sentence", 34);

@@ -21,7 +21,6 @@ export function dunnettLimits(
   confidence: number,
 ): (BaselineLimits | null)[] {
   const places = comparable(groups, baseline);
-  if (places.length === 0) return groups.map(() => null);
   const found = dunnett(
     [baseline, ...places].map((place) => groups[place]!),
     0,

@@ -32,17 +32,21 @@ export function bestOfNormals({ centre, sd }: Normals): number[] {
   const chances = new Array<number>(k).fill(0);
   const below = new Float64Array(k);
   const heights = new Float64Array(k);
+  // Stryker disable next-line EqualityOperator: beyond the last point next to nothing lies
   for (let g = 0; g < points; g++) {
     const x = low + g * step;
+    // Stryker disable next-line EqualityOperator: a typed array takes nothing beyond its end
     for (let i = 0; i < k; i++) {
       const z = (x - centre[i]!) / sd[i]!;
+      // Stryker disable next-line EqualityOperator,ConditionalExpression: saves working out what is next to nothing
       const bell = z < REACH ? Math.exp(-0.5 * z * z) : 0;
       heights[i] = bell / sd[i]!;
+      // Stryker disable next-line EqualityOperator,ConditionalExpression: saves working out a tail of nought
       below[i] = bell > 0 ? normalTail(-z, bell) : 1;
     }
     for (let i = 0; i < k; i++) {
       let share = heights[i]!;
-      for (let j = 0; j < k && share > 0; j++) if (j !== i) share *= below[j]!;
+      for (let j = 0; j < k; j++) if (j !== i) share *= below[j]!;
       chances[i] = chances[i]! + share;
     }
   }
@@ -63,22 +67,26 @@ export function nearestOfNormals({ centre, sd }: Normals, target: number): numbe
   const chances = new Array<number>(k).fill(0);
   const beyond = new Float64Array(k);
   const heights = new Float64Array(k);
+  // Stryker disable next-line EqualityOperator: beyond the last panel next to nothing lies
   for (let p = 0; p < panels; p++) {
     for (let q = 0; q < GAUSS.length; q++) {
       const { at, weight } = GAUSS[q]!;
       const r = low + (p + at) * width;
+      // Stryker disable next-line EqualityOperator: a typed array takes nothing beyond its end
       for (let i = 0; i < k; i++) {
         const right = (r - far[i]!) / sd[i]!;
         const left = (r + far[i]!) / sd[i]!;
         const rightBell = Math.exp(-0.5 * right * right);
+        // Stryker disable next-line EqualityOperator,ConditionalExpression: saves working out what is next to nothing
         const leftBell = left < REACH ? Math.exp(-0.5 * left * left) : 0;
         heights[i] = (rightBell + leftBell) / sd[i]!;
         // Beyond r on the one side, or beyond it on the other.
+        // Stryker disable next-line EqualityOperator,ConditionalExpression: saves working out a tail of nought
         beyond[i] = normalTail(right, rightBell) + (leftBell > 0 ? normalTail(left, leftBell) : 0);
       }
       for (let i = 0; i < k; i++) {
         let share = heights[i]! * weight * width;
-        for (let j = 0; j < k && share > 0; j++) if (j !== i) share *= beyond[j]!;
+        for (let j = 0; j < k; j++) if (j !== i) share *= beyond[j]!;
         chances[i] = chances[i]! + share;
       }
     }

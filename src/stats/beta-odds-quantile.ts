@@ -7,7 +7,9 @@ import { quantileFromTails, type Split } from "./quantile-from-tails.ts";
  * Begun from the normal curve that the logarithm of the odds is close to, of variance about 1 / a + 1 / b.
  */
 export function betaOddsQuantile(split: Split, a: number, b: number): number {
+  // Stryker disable next-line EqualityOperator,UnaryOperator: Newton's rule leads from any start to the same value
   const z = split.lower < split.upper ? normalQuantile(split.lower) : -normalQuantile(split.upper);
+  // Stryker disable next-line ArithmeticOperator: Newton's rule leads from any start to the same value
   const start = (a / b) * Math.exp(z * Math.sqrt(1 / a + 1 / b));
   return quantileFromTails((odds) => betaTails(odds, a, b), split, start);
 }

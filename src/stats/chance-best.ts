@@ -37,7 +37,7 @@ export function chanceBest(
       return invalid(`Group ${i + 1} has n ${n}; it must be a whole number, 1 or more.`);
     }
     if (!Number.isFinite(mean)) return invalid(`Group ${i + 1} has mean ${mean}; it must be a number.`);
-    if (n > 1 && !(sd !== null && sd >= 0 && Number.isFinite(sd))) {
+    if (n > 1 && !(Number.isFinite(sd) && sd! >= 0)) {
       return invalid(`Group ${i + 1} has sd ${sd}; it must be a number, 0 or more.`);
     }
   }
@@ -55,23 +55,20 @@ export function chanceBest(
   return finite(chances(scaled.groups, scaled.target));
 }
 
-/** About nought and in units of the shared spread, so that no figure is too large or too small to square. */
+/** From the first mean on and in units of the largest spread, so that no figure is too large or too small to square. */
 function standardised(
   groups: readonly GroupMean[],
   goal: Goal,
 ): { groups: GroupMean[]; target: number | null } {
-  const df = groups.reduce((sum, { n }) => sum + n - 1, 0);
-  const largest = Math.max(...groups.map(({ sd }) => sd ?? 0));
-  const squares = groups.reduce((sum, { n, sd }) => sum + (n > 1 ? (n - 1) * (sd! / largest) ** 2 : 0), 0);
-  const unit = largest * Math.sqrt(squares / df);
-  const middle = groups.reduce((sum, { mean }) => sum + mean / groups.length, 0);
+  const unit = Math.max(...groups.map(({ n, sd }) => (n > 1 ? sd! : 0)));
+  const start = groups[0]!.mean;
   const sign = goal === "low" ? -1 : 1;
   return {
     groups: groups.map(({ n, mean, sd }) => ({
       n,
-      mean: (sign * (mean - middle)) / unit,
-      sd: sd === null ? null : sd / unit,
+      mean: (sign * (mean - start)) / unit,
+      sd: (sd ?? 0) / unit,
     })),
-    target: typeof goal === "number" ? (goal - middle) / unit : null,
+    target: typeof goal === "number" ? (goal - start) / unit : null,
   };
 }

@@ -1,19 +1,19 @@
 /**
- * The lower triangle L of a symmetric positive definite matrix, L times its transpose being the matrix; null where the
- * matrix is not positive definite, as when two columns of a design say the same thing.
+ * The lower triangle L of a symmetric positive definite matrix, L times its transpose being the matrix, each row up to
+ * the diagonal; null where the matrix is not positive definite, as when two columns of a design say the same thing.
  */
 export function cholesky(matrix: readonly (readonly number[])[]): number[][] | null {
-  const size = matrix.length;
-  const lower = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-  for (let i = 0; i < size; i++) {
+  const lower: number[][] = [];
+  for (const [i, given] of matrix.entries()) {
+    const row: number[] = [];
+    lower.push(row);
     for (let j = 0; j <= i; j++) {
-      let sum = matrix[i]![j]!;
-      for (let k = 0; k < j; k++) sum -= lower[i]![k]! * lower[j]![k]!;
-      if (i === j) {
-        // What is left of a column after the others, against what it was: rounding leaves about 1e-16.
-        if (!(sum > 1e-12 * Math.abs(matrix[i]![i]!))) return null;
-        lower[i]![i] = Math.sqrt(sum);
-      } else lower[i]![j] = sum / lower[j]![j]!;
+      let left = given[j]!;
+      for (let k = 0; k < j; k++) left -= row[k]! * lower[j]![k]!;
+      if (j < i) row.push(left / lower[j]![j]!);
+      // What is left of a column after the others, against what it was: rounding leaves about 1e-16.
+      else if (left > 1e-12 * given[i]!) row.push(Math.sqrt(left));
+      else return null;
     }
   }
   return lower;

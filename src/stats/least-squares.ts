@@ -18,9 +18,9 @@ export function leastSquares(
   y: readonly number[],
   columns: readonly (readonly number[])[],
 ): Outcome<LeastSquares> {
-  const k = columns.length;
   const basis: number[][] = [];
-  const r = columns.map(() => new Array<number>(k).fill(0));
+  /** Makes the columns out of the basis: a column each, down to the diagonal. */
+  const triangle: number[][] = [];
   for (const [j, column] of columns.entries()) {
     const size = norm(column);
     const { rest, shares } = takeOff(column, basis);
@@ -30,22 +30,21 @@ export function leastSquares(
         `Column ${j + 1} does not vary, or follows from the columns before it, so its own effect cannot be told.`,
       );
     }
-    shares.forEach((share, i) => {
-      r[i]![j] = share;
-    });
-    r[j]![j] = left;
+    triangle.push([...shares, left]);
     basis.push(rest.map((value) => value / left));
   }
   const { rest, shares } = takeOff(y, basis);
-  const inverseOfR = Array.from({ length: k }, (_, j) =>
+  const inverseOfTriangle = columns.map((_, j) =>
     backSubstitute(
-      r,
-      Array.from({ length: k }, (_, i) => Number(i === j)),
+      triangle,
+      columns.map((_, i) => Number(i === j)),
     ),
   );
   return {
-    slopes: backSubstitute(r, shares),
-    inverse: r.map((_, i) => r.map((_, j) => sum(inverseOfR.map((column) => column[i]! * column[j]!)))),
+    slopes: backSubstitute(triangle, shares),
+    inverse: columns.map((_, i) =>
+      columns.map((_, j) => sum(inverseOfTriangle.map((column) => column[i]! * column[j]!))),
+    ),
     residualSum: dot(rest, rest),
   };
 }
@@ -54,6 +53,7 @@ export function leastSquares(
 function takeOff(column: readonly number[], basis: readonly number[][]) {
   let rest = [...column];
   const shares = new Array<number>(basis.length).fill(0);
+  // Stryker disable next-line EqualityOperator: a third pass finds nothing left to take off
   for (let pass = 0; pass < 2; pass++) {
     for (const [i, direction] of basis.entries()) {
       const share = dot(rest, direction);
@@ -64,11 +64,11 @@ function takeOff(column: readonly number[], basis: readonly number[][]) {
   return { rest, shares };
 }
 
-function backSubstitute(r: readonly number[][], right: readonly number[]): number[] {
+function backSubstitute(triangle: readonly number[][], right: readonly number[]): number[] {
   const answer = [...right];
   for (let i = answer.length - 1; i >= 0; i--) {
-    for (let j = i + 1; j < answer.length; j++) answer[i]! -= r[i]![j]! * answer[j]!;
-    answer[i]! /= r[i]![i]!;
+    for (let j = i + 1; j < answer.length; j++) answer[i]! -= triangle[j]![i]! * answer[j]!;
+    answer[i]! /= triangle[i]![i]!;
   }
   return answer;
 }

@@ -6,10 +6,12 @@
  */
 export function normalQuantile(p: number): number {
   const fromMiddle = p - 0.5;
+  // Stryker disable next-line EqualityOperator: where two approximations meet they say the same
   if (Math.abs(fromMiddle) <= 0.425) return fromMiddle * ratio(MIDDLE, 0.180625 - fromMiddle * fromMiddle);
-  const depth = Math.sqrt(-Math.log(fromMiddle < 0 ? p : 1 - p));
+  const depth = Math.sqrt(-Math.log(Math.min(p, 1 - p)));
+  // Stryker disable next-line EqualityOperator: where two approximations meet they say the same
   const size = depth <= 5 ? ratio(SIDE, depth - 1.6) : ratio(FAR, depth - 5);
-  return fromMiddle < 0 ? -size : size;
+  return Math.sign(fromMiddle) * size;
 }
 
 type Coefficients = readonly (readonly [above: number, below: number])[];

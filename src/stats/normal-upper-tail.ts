@@ -6,10 +6,11 @@ import { normalTail } from "./normal-tail.ts";
  * `normalUpperTail(6)` is 9.8658764503769814e-10.
  */
 export function normalUpperTail(z: number): number {
-  if (Math.abs(z) > 40) return z > 0 ? 0 : 1;
+  // Beyond 40 a tail is less than the least there is, and infinity has no parts to take off.
+  const near = Math.max(-40, Math.min(40, z));
   // A rounded square would cost the bell its digits, so the part that squares exactly is taken off first
   // (Cody 1969, section 4).
-  const exact = Math.trunc(z * 16) / 16;
-  const bell = Math.exp(-0.5 * exact * exact) * Math.exp(-0.5 * (z - exact) * (z + exact));
-  return normalTail(z, bell);
+  const exact = Math.trunc(near * 16) / 16;
+  const bell = Math.exp(-0.5 * exact * exact) * Math.exp(-0.5 * (near - exact) * (near + exact));
+  return normalTail(near, bell);
 }

@@ -12,6 +12,7 @@ export function pooledChances(groups: readonly GroupMean[], target: number | nul
   const k = groups.length;
   const within = groups.reduce((sum, { n, sd }) => sum + (n > 1 ? (n - 1) * sd! ** 2 : 0), 0);
   const df = groups.reduce((sum, { n }) => sum + n - 1, 0) + k - 1;
+  // Stryker disable next-line all: it only spares an average of chances that are all the same
   const balanced = groups.every(({ n }) => n === groups[0]!.n);
   const fits = [{ ratio: 0, weight: NO_DIFFERENCE }, ...PRIOR_NODES].map(({ ratio, weight }) =>
     fitWith(groups, ratio, weight, within, df),
@@ -22,9 +23,9 @@ export function pooledChances(groups: readonly GroupMean[], target: number | nul
   const total = new Array<number>(k).fill(0);
   for (const [f, fit] of fits.entries()) {
     const part = weights[f]! / whole;
-    // Builds that differ in nothing share the chance; so do shares too small to matter to anything shown.
-    const even = fit.ratio === 0 || part < NEGLIGIBLE;
-    const chances = even ? null : chancesGiven(groups, fit, df, target, balanced, NEGLIGIBLE / part);
+    // Builds that differ in nothing share the chance.
+    const chances =
+      fit.ratio === 0 ? null : chancesGiven(groups, fit, df, target, balanced, NEGLIGIBLE / part);
     for (let i = 0; i < k; i++) total[i] = total[i]! + part * (chances ? chances[i]! : 1 / k);
   }
   const sum = total.reduce((a, b) => a + b, 0);
@@ -80,10 +81,10 @@ function chancesGiven(
   // Equal groups lean on the common mean alike, so that where it lies moves all of them and decides nothing.
   const commons = balanced && target === null ? [{ z: 0, part: 1 }] : NORMAL_NODES;
   const sum = new Array<number>(groups.length).fill(0);
-  let total = 0;
   for (const { spread, part } of parts(spreadNodes(fit.squares, df))) {
     for (const node of commons) {
       const share = part * node.part;
+      // Stryker disable next-line EqualityOperator,ConditionalExpression: saves working out what is next to nothing
       if (share < least) continue;
       const common = fit.common + node.z * spread * Math.sqrt(fit.commonVariance);
       const normals = {
@@ -91,11 +92,10 @@ function chancesGiven(
         sd: groups.map(({ n }, i) => spread * Math.sqrt(lean[i]! / n)),
       };
       const chances = target === null ? bestOfNormals(normals) : nearestOfNormals(normals, target);
-      total += share;
       for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + share * chances[i]!;
     }
   }
-  return sum.map((chance) => (total > 0 ? chance / total : 1 / groups.length));
+  return sum;
 }
 
 /** Points of the shared spread, whose square is `squares` over chi-square, even in its logarithm. */
@@ -103,11 +103,8 @@ function spreadNodes(squares: number, df: number): { spread: number; weight: num
   const middle = 0.5 * Math.log(squares / df);
   const width = 1 / Math.sqrt(2 * df);
   return Array.from({ length: 17 }, (_, i) => {
-    const log = middle + (i - 6) * 0.6 * width;
-    return {
-      spread: Math.exp(log),
-      weight: Math.exp(-df * (log - middle) - 0.5 * squares * (Math.exp(-2 * log) - Math.exp(-2 * middle))),
-    };
+    const off = (i - 6) * 0.6 * width;
+    return { spread: Math.exp(middle + off), weight: Math.exp(-df * (off + Math.expm1(-2 * off) / 2)) };
   });
 }
 

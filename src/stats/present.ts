@@ -10,6 +10,7 @@ export type Numbers = ArrayLike<number>;
  */
 export function present(values: Numbers): number[] {
   const there: number[] = [];
+  // Stryker disable next-line EqualityOperator: behind the last value there is undefined, which is no number
   for (let i = 0; i < values.length; i++) if (Number.isFinite(values[i]!)) there.push(values[i]!);
   return there;
 }

@@ -17,16 +17,20 @@ export function quantileFromTails(
   { lower, upper }: Split,
   start: number,
 ): number {
+  // Stryker disable next-line EqualityOperator: of two halves either will do
   const rising = lower <= upper;
   const wanted = Math.log(rising ? lower : upper);
   let x = start;
+  // Stryker disable next-line EqualityOperator,UpdateOperator: a bound that Newton's rule never comes to
   for (let i = 0; i < 200; i++) {
     const tails = tailsAt(x);
     const tail = rising ? tails.logLower : tails.logUpper;
-    const step = (wanted - tail) * Math.exp(tail - tails.logHeight) * (rising ? 1 : -1);
+    const short = rising ? wanted - tail : tail - wanted;
+    const step = short * Math.exp(tail - tails.logHeight);
     x *= Math.exp(Math.max(-LONGEST, Math.min(LONGEST, step)));
-    // Newton's rule doubles the digits: a step this short leaves nothing to correct.
-    if (Math.abs(step) < 1e-9 || x === 0 || x === Infinity) break;
+    // Newton's rule doubles the digits: a step this short leaves nothing to correct. One of NaN never will.
+    // Stryker disable next-line EqualityOperator: one step more corrects nothing either
+    if (!(Math.abs(step) >= 1e-9) || x === 0 || x === Infinity) break;
   }
   return x;
 }

@@ -26,6 +26,7 @@ export function seededRandom(seed: number): SeededRandom {
       const x = 2 * uniform() - 1;
       const y = 2 * uniform() - 1;
       const square = x * x + y * y;
+      // Stryker disable next-line EqualityOperator: one draw in 2^53 lies on the rim
       if (square >= 1 || square === 0) continue;
       const stretch = Math.sqrt((-2 * Math.log(square)) / square);
       spare = y * stretch;

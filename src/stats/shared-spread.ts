@@ -32,6 +32,7 @@ export function sharedSpread(groups: readonly Numbers[]): SharedSpread {
       reason: "The spread is pooled: there are too few values to tell whether the groups spread differently.",
     };
   }
+  // Stryker disable next-line EqualityOperator: no probability comes out as the level exactly
   const shared = test.p >= spreadLevel;
   const p = test.p.toPrecision(2);
   return {

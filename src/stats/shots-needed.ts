@@ -20,12 +20,16 @@ export function shotsNeeded(sd: number, difference: number, power = 0.8, confide
     return invalid(`difference is ${difference}; it must be a number other than 0.`);
   }
   let enough = 2;
-  while (enough < mostShots && powerOfTwo(enough, effect, confidence) < power) enough *= 2;
-  if (enough >= mostShots)
-    return unavailable(`More than ${mostShots / 2} shots of each build would be needed.`);
-  let tooFew = enough === 2 ? 1 : enough / 2;
+  // Stryker disable next-line EqualityOperator: no power is met exactly
+  while (powerOfTwo(enough, effect, confidence) < power) {
+    if (enough === mostShots)
+      return unavailable(`More than ${mostShots} shots of each build would be needed.`);
+    enough *= 2;
+  }
+  let tooFew = enough / 2;
   while (enough - tooFew > 1) {
     const middle = Math.floor((enough + tooFew) / 2);
+    // Stryker disable next-line EqualityOperator: no power is met exactly
     if (powerOfTwo(middle, effect, confidence) < power) tooFew = middle;
     else enough = middle;
   }
@@ -43,4 +47,4 @@ export function powerOfTwo(n: number, effect: number, confidence = 0.95): number
   return noncentralTUpperTail(tQuantile((1 + confidence) / 2, df), df, effect * Math.sqrt(n / 2));
 }
 
-const mostShots = 2 ** 20;
+const mostShots = 2 ** 19;

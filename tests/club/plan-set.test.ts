@@ -263,3 +263,45 @@ describe("loftChange(from, to, bounce) and gaps(figures)", () => {
     expect(gaps([])).toEqual([]);
   });
 });
+
+describe("planSet(request) by a reference club", () => {
+  const request: SetRequest = {
+    clubs: [
+      { club: "7i", length: 37 },
+      { club: " Pw ", length: 35.5 },
+    ],
+    target: { kind: "inertia of", reference: "pW", code: "D2" },
+    shafts: { kind: "list", weights: [110, 112] },
+    grip: { weight: 50 },
+    tipTrims: { tip: 1, step: 0 },
+  };
+
+  test("finds it whatever its case and the blanks around it", () => {
+    const found = answer(planSet(request));
+    const [first, second] = found.clubs;
+    expect(second!.built.swingweight).toBe("D2.0");
+    expect(first!.built.inertiaButt).toBeCloseTo(second!.built.inertiaButt, 6);
+    const blanks = { ...request, target: { kind: "inertia of", reference: "  PW", code: "D2" } } as const;
+    expect(answer(planSet(blanks)).clubs[0]!.headWeight).toBe(first!.headWeight);
+  });
+
+  test("says which schedule names a club that is not in the set", () => {
+    const tips = { ...request, tipTrims: { tip: 1, reference: "9i" } };
+    expect(refusal(planSet(tips))).toContain('reference "9i"');
+    const own = { ...tips, clubs: request.clubs.map((club) => ({ ...club, tipTrim: 1 })) };
+    expect(refusal(planSet(own))).toContain('reference "9i"');
+    const shafts = { ...request, shafts: { kind: "steps", weight: 110, reference: "9i" } } as const;
+    expect(refusal(planSet(shafts))).toContain('reference "9i"');
+    expect(refusal(planSet({ ...request, clubs: [] }))).toContain("clubs is empty");
+    expect(
+      refusal(planSet({ ...request, target: { kind: "inertia of", reference: "7i", code: "Z" } })),
+    ).toContain('"Z"');
+  });
+
+  test("takes a raw shaft without a length to be as long as the cut and the tip trim ask for", () => {
+    for (const { cut } of answer(planSet(request)).clubs) {
+      expect(cut.tip).toBe(1);
+      expect(cut.butt).toBe(0);
+    }
+  });
+});

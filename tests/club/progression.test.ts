@@ -44,3 +44,10 @@ describe("progression(clubs, reference, value, step)", () => {
     expect(progression(clubs, "6", 1, Number.NaN)).toMatchObject({ message: expect.stringMatching(/^step/) });
   });
 });
+
+test("labels are told without the blanks around them, and a list of none is refused as empty", () => {
+  const twice = progression([" 7 ", "8", "7"], "8", 100, 3);
+  expect(twice).toMatchObject({ message: expect.stringContaining('"7" twice') });
+  expect(twice).toMatchObject({ message: expect.stringContaining("Found: 7, 8, 7.") });
+  expect(progression([], "7", 100, 3)).toMatchObject({ message: expect.stringContaining("clubs is empty") });
+});

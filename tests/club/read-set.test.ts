@@ -293,21 +293,86 @@ describe("setFileNumber(name, cell)", () => {
     ["37 ¾”", 37.75],
     ["⅜", 0.375],
     ["37 17/32", 37.53125],
+    ["-.25", -0.25],
+    ["+,125", 0.125],
+    ["35  15/16", 35.9375],
+    ["1 10/32", 1.3125],
   ])("reads %j as %d", (cell, figure) => {
     expect(setFileNumber("length", cell)).toBe(figure);
   });
 
-  test.each(["", "1e5", "38 1/0", "1.2.3", "four", "Infinity", "381/2/3", "1.5 1/2", "½½"])(
-    "refuses %j",
-    (cell) => {
-      expect(refusal(setFileNumber("length", cell))).toMatch(/^length is/);
-    },
-  );
+  test.each([
+    "",
+    "1e5",
+    "38 1/0",
+    "1.2.3",
+    "four",
+    "Infinity",
+    "381/2/3",
+    "1.5 1/2",
+    "½½",
+    "x.5",
+    "7 1/2x",
+    "1 1/x",
+  ])("refuses %j", (cell) => {
+    expect(refusal(setFileNumber("length", cell))).toMatch(/^length is/);
+  });
 
   test("says of a figure with its unit behind it that it should stand alone", () => {
     expect(refusal(setFileNumber("head", "268 g"))).toBe(
       'head is "268 g"; it should be a number alone, without its unit.',
     );
     expect(refusal(setFileNumber("head", "heavy"))).toBe('head is "heavy"; it should be a number.');
+  });
+});
+
+describe("readSetFile(text) takes a table as spreadsheets write it", () => {
+  const above = "grip; 50\ntarget; swingweight; D2\nshafts; 108; 3; 7\n";
+
+  test("blanks round headings and cells, units in brackets, and a row with a blank at its end", () => {
+    const found = answer(
+      readSetFile(
+        `${above} Club ; Length (in) \n of the club ; Putter;\n 7 ; 37 ; no;\n P ; 35 ; X;`.replace(
+          " \n of the club",
+          "",
+        ),
+      ),
+    );
+    expect(found.clubs).toEqual([
+      { club: "7", length: 37 },
+      { club: "P", length: 35, putter: true },
+    ]);
+  });
+
+  test("a putter is yes, y, x or true, in any case, and nothing that only holds one of them", () => {
+    const putter = (cell: string) => readSetFile(`${above}club;length;putter\n7;37;${cell}`);
+    for (const cell of ["yes", "Y", "x", "TRUE"])
+      expect(answer(putter(cell)).clubs[0]).toEqual({ club: "7", length: 37, putter: true });
+    for (const cell of ["no", "N", "false", ""])
+      expect(answer(putter(cell)).clubs[0]).toEqual({ club: "7", length: 37 });
+    for (const cell of ["yesterday", "oy", "not x"]) expect(refusal(putter(cell))).toContain("yes or no");
+  });
+
+  test("a step that is left blank between others is none", () => {
+    const text = above.replace("108; 3; 7", "108;  ; 7");
+    expect(answer(readSetFile(`${text}club;length\n7;37`)).shafts).toEqual({
+      ...{ kind: "steps", weight: 108, step: 0, reference: "7" },
+    });
+  });
+
+  test("a heading that every object knows is no column of a set all the same", () => {
+    expect(refusal(readSetFile(`${above}club;length;constructor\n7;37;1`))).toContain(
+      '"constructor" is no column',
+    );
+  });
+
+  test("a club that is not in the first column of any line is no heading", () => {
+    expect(refusal(readSetFile("set; my club; length\n7; 37"))).toContain("no row of headings");
+  });
+
+  test("blank cells behind the figures of a line count for nothing, and one between them is no number", () => {
+    const bin = (cells: string) => readSetFile(`${above}bin; ${cells}\nclub;length\n7;37`);
+    expect(answer(bin("103; 107.5; ; ")).bin).toEqual([103, 107.5]);
+    expect(refusal(bin("103; ; 107.5"))).toContain("Line 4: bin");
   });
 });

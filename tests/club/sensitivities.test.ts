@@ -43,3 +43,9 @@ describe("sensitivities(parts)", () => {
     expect(refusal(sensitivities({ ...clubs[0]!.parts, head: { weight: -1 } }))).toContain("head weight");
   });
 });
+
+// By hand: 2 g at 44.0945 in, each inch 2.54 cm, adds its weight times the square of its way from the butt.
+test("the inertia that a heavier head adds is that of its grams at the end of the club", () => {
+  const [, head] = answer(sensitivities(clubs[0]!.parts));
+  expect(head!.inertia).toBeCloseTo(0.002 * (44.0945 * 2.54) ** 2, 6);
+});

@@ -67,6 +67,27 @@ describe("a set request as a set file", () => {
     }
   });
 
+  test("keeps a reference without a step, and ends its lines with what was said", () => {
+    const reference = USUAL.clubs[1]!.club;
+    const request: SetRequest = {
+      ...USUAL,
+      target: { kind: "swingweight", code: "D2", reference },
+      shafts: { kind: "steps", weight: 108, step: 3 },
+      tipTrims: { tip: 0.5 },
+      grip: { weight: 50 },
+    };
+    const lines = setFileText(request).split("\n");
+    for (const line of [
+      `target; swingweight; D2; 0; ${reference}`,
+      "shafts; 108; 3",
+      "tip trims; 0.5",
+      "grip; 50",
+    ]) {
+      expect(lines).toContain(line);
+    }
+    expect(plain(answer(readSetFile(setFileText(request))))).toEqual(plain(request));
+  });
+
   test("shows where a head's weight and a raw shaft's length would be typed", () => {
     expect(setFileText(USUAL)).toMatch(/^club; length; loft; lie; head; raw length$/m);
   });

@@ -98,3 +98,11 @@ describe("swingweightDifference(from, to) and swingweightPoints(moment)", () => 
     expect(swingweightDifference("X8", "D2")).toMatchObject({ message: expect.stringContaining('"X8"') });
   });
 });
+
+test("a code keeps all its decimals, and one below the scale has no letter", () => {
+  // By hand: 10 points a letter, A0.0 at 161 inch-ounces, 1.75 a point.
+  expect(swingweightMoment("D2.25")).toBeCloseTo(161 + 32.25 * 1.75, 12);
+  expect(swingweightMoment(" b 0,125 ")).toBeCloseTo(161 + 10.125 * 1.75, 12);
+  expect(swingweightCode(160)).toMatchObject({ kind: "unavailable" });
+  expect(swingweightCode(-500)).toMatchObject({ kind: "unavailable" });
+});

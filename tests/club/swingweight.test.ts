@@ -32,3 +32,15 @@ describe("swingweight(weight, balance, fulcrum)", () => {
     expect(isProblem(answer) && answer.message).toMatch(new RegExp(`^${name} `));
   });
 });
+
+test("a club without weight, or one that balances at its butt, has no swingweight", () => {
+  for (const [weight, balance, name] of [
+    [0, 29, "weight is 0"],
+    [430, 0, "balance is 0"],
+  ] as const) {
+    expect(swingweight(weight, balance)).toMatchObject({
+      kind: "invalid",
+      message: expect.stringContaining(name),
+    });
+  }
+});

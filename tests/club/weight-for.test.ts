@@ -126,3 +126,28 @@ describe("weightFor(parts, spot, target)", () => {
     expect(refusal(weightFor(parts, spot, target, most))).toContain(message);
   });
 });
+
+describe("weightFor(parts, spot, target) says what is wrong", () => {
+  const club = answer(simpleParts(37, 270, 110, 18.5, 50));
+
+  test("by how many grams a part is too heavy, without a sign", () => {
+    const message = refusal(weightFor(club, { kind: "tip weight" }, { kind: "swingweight", code: "A0" }));
+    expect(message).toMatch(/ asks for \d+\.\d g less than none/);
+    expect(message).toContain("161.00 in-oz");
+  });
+
+  test("in the unit of the target", () => {
+    const message = refusal(weightFor(club, { kind: "tip weight" }, { kind: "inertia", inertia: 100 }));
+    expect(message).toContain("100 kg cm2 asks for");
+  });
+
+  test("tape lies on the club: from its butt to its end, and not beside it", () => {
+    const tape = (place: number) => weightFor(club, { kind: "tape", place }, { kind: "moment", moment: 225 });
+    for (const place of [-1, 37.5, Number.NaN]) expect(refusal(tape(place))).toContain("tape place is");
+    expect(tape(37)).toBeTypeOf("number");
+    // At the butt weight takes swingweight off, so it leads up to no higher target.
+    expect(refusal(tape(0))).not.toContain("tape place is");
+    // 14 inches from the butt is the fulcrum.
+    expect(refusal(tape(14))).toContain("changes nothing");
+  });
+});

@@ -30,6 +30,19 @@ describe("withLength(parts, length)", () => {
     });
   });
 
+  test("leaves tape that lies under the grip, however long it is, and moves what lies beyond it", () => {
+    const under = (length: number, place: number) =>
+      withLength({ ...parts, grip: { weight: 50, length }, tape: [{ weight: 2, place }] }, 36).tape![0]!
+        .place;
+    expect(under(12, 11)).toBe(11);
+    expect(under(12, 12)).toBe(12);
+    expect(under(10, 10.5)).toBe(9.5);
+    // The usual grip is 27 cm, 10.63 in.
+    const usual = { ...parts, grip: { weight: 50 } };
+    expect(withLength({ ...usual, tape: [{ weight: 2, place: 10.6 }] }, 36).tape![0]!.place).toBe(10.6);
+    expect(withLength({ ...usual, tape: [{ weight: 2, place: 10.7 }] }, 36).tape![0]!.place).toBe(9.7);
+  });
+
   test("leaves places that were not given to follow the shaft by themselves", () => {
     expect(withLength(parts, 36.5).ferrule).toEqual({ weight: 2 });
   });

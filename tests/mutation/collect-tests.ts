@@ -10,13 +10,21 @@ export type CollectedTest = Readonly<{ id: string; run: () => unknown }>;
  */
 export const collected: CollectedTest[] = [];
 
-const titles: string[] = [];
+let titles: readonly string[] = [];
+const groups: (() => void)[] = [];
 
 /** Gathers the tests of a file: `load` runs what stands outside its tests. */
 export function inFile(file: string, load: () => void): void {
-  titles.push(file);
-  load();
-  titles.pop();
+  within([file], load);
+  // A group may hold others, which are appended and so come up in turn.
+  for (const gather of groups) gather();
+  groups.length = 0;
+}
+
+function within(place: readonly string[], act: () => void): void {
+  titles = place;
+  act();
+  titles = [];
 }
 
 type Body<Case extends unknown[]> = (...one: Case) => unknown;
@@ -28,10 +36,10 @@ function add(title: string, ...rest: [Body<[]>, number?] | [object, Body<[]>]): 
   collected.push({ id: before === 0 ? id : `${id} (${before + 1})`, run });
 }
 
+/** What stands in a group is gathered once its file has been read to the end, for it may name what stands below it. */
 function group(title: string, body: Body<[]>): void {
-  titles.push(title);
-  body();
-  titles.pop();
+  const place = [...titles, title];
+  groups.push(() => within(place, body));
 }
 
 const eachOf =

@@ -60,7 +60,7 @@ class OneThreadRunner implements TestRunner {
     state.hitLimit = options.hitLimit && Math.ceil(options.hitLimit / SOONER);
     state.activeMutant = options.mutantActivation === "static" ? active : undefined;
     try {
-      const files = this.quickestFirst(this.start());
+      const files = this.start();
       state.activeMutant = active;
       const tests = await this.run(files, {
         only: options.testFilter && new Set(options.testFilter),
@@ -78,13 +78,9 @@ class OneThreadRunner implements TestRunner {
   }
 
   /** Nearly all changes are noticed by the first tests that reach them, so these should not be the slow ones. */
-  private quickestFirst(files: readonly TestFile[]): TestFile[] {
-    const times = new Map<string, number>();
-    for (const [id, time] of this.usual) {
-      const file = id.slice(0, id.indexOf(" > "));
-      times.set(file, (times.get(file) ?? 0) + time);
-    }
-    return files.toSorted((one, other) => (times.get(one.file) ?? 0) - (times.get(other.file) ?? 0));
+  private quickestFirst(tests: readonly CollectedTest[]): CollectedTest[] {
+    const time = ({ id }: CollectedTest) => this.usual.get(id) ?? 0;
+    return tests.toSorted((one, other) => time(one) - time(other));
   }
 
   private async run(
@@ -108,19 +104,18 @@ class OneThreadRunner implements TestRunner {
         this.state.currentTestId = undefined;
       }
     };
+    const tests: CollectedTest[] = [];
     for (const { file, load } of files) {
       if (only && ![...only].some((id) => id.startsWith(`${file} > `))) continue;
       // What a file works out outside its tests, any of its tests may look at.
       const loading = `${file} > loads`;
-      let tests: readonly CollectedTest[] = [];
       const loaded = await step(loading, () => {
-        tests = load();
+        tests.push(...load().filter(({ id }) => !only || only.has(id) || only.has(loading)));
       });
       if (!loaded && bail) return results;
-      for (const { id, run } of tests) {
-        if (only && !only.has(id) && !only.has(loading)) continue;
-        if (!(await step(id, run)) && bail) return results;
-      }
+    }
+    for (const { id, run } of this.quickestFirst(tests)) {
+      if (!(await step(id, run)) && bail) return results;
     }
     return results;
   }

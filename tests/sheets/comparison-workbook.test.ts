@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { outlierWords } from "../../src/fitting/outlier-words.ts";
 import type { Session } from "../../src/fitting/session.ts";
 import { areaName } from "../../src/sheets/a1.ts";
 import { benchJob } from "../../src/sheets/bench-job.ts";
@@ -116,6 +117,13 @@ describe.each(SESSIONS)("the comparison workbook of %s", (_, session) => {
       expect(names).toContain(y.sheet);
     }
   });
+});
+
+it("warns on the Comparison sheet of a shot that lies far from the rest", () => {
+  const session = demoSession();
+  const [warning] = outlierWords(session);
+  expect(warning).toContain("far from the rest");
+  expect(cellsOf(sheetOf(session, "Comparison"))).toContain(warning);
 });
 
 // What the comparison says of itself must hold for every sheet that is made: none calls a function of the add-in.

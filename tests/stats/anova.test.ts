@@ -48,3 +48,24 @@ test("empty groups do not count, and single values alone give a sentence", () =>
     ]),
   ).toMatchObject({ kind: "unavailable" });
 });
+
+// By hand: means 2 and 5 about a grand mean of 3 leave 6 between and 2 within, so F is 3. With one degree of freedom
+// on either side F is the square of a Cauchy value: its upper tail is 1 - 2 / pi arctan sqrt(3), a third.
+test("one value more than there are groups is enough", () => {
+  const found = anova([[1, 3], [5]]) as Anova;
+  expect([found.dfBetween, found.dfWithin]).toEqual([1, 1]);
+  expectClose(found.f, 3);
+  expectClose(found.p, 1 / 3);
+});
+
+test("a single group, single values and equal values each hear what is missing", () => {
+  const needed = { kind: "unavailable", message: expect.stringContaining("two groups") };
+  expect(anova([[1, 2, 4]])).toMatchObject(needed);
+  expect(anova([[1], [2], [3]])).toMatchObject(needed);
+  expect(
+    anova([
+      [1, 1],
+      [2, 2],
+    ]),
+  ).toMatchObject({ message: expect.stringContaining("the same") });
+});

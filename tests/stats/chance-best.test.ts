@@ -182,6 +182,18 @@ describe("chanceBest(groups, goal, spread)", () => {
       1e-3,
     ],
     [
+      "three of equal counts pooled, nearest",
+      [
+        { n: 3, mean: 158, sd: 5 },
+        { n: 3, mean: 162.5, sd: 4 },
+        { n: 3, mean: 160.8, sd: 4.4 },
+      ],
+      160,
+      "pooled",
+      [0.3562678, 0.29037767, 0.35335453],
+      1e-3,
+    ],
+    [
       "three separate, highest",
       three,
       "high",
@@ -216,33 +228,45 @@ describe("chanceBest(groups, goal, spread)", () => {
     },
   );
 
-  const sets: GroupMean[][] = [
-    four,
-    [
-      { n: 2, mean: 0, sd: 0.001 },
-      { n: 2, mean: 10000, sd: 10 },
-      { n: 50, mean: 5000, sd: 100000 },
-    ],
-    [
-      { n: 1000, mean: 250, sd: 6 },
-      { n: 3, mean: 251, sd: 6 },
-    ],
-    [
+  const spreads = ["pooled", "separate"] as const;
+
+  function sumsToOne(groups: readonly GroupMean[], goal: Goal, spread: (typeof spreads)[number]) {
+    const chances = chanceBest(groups, goal, spread) as number[];
+    expect(Math.abs(chances.reduce((a, b) => a + b, 0) - 1)).toBeLessThan(1e-9);
+    for (const chance of chances) expect(chance).toBeGreaterThanOrEqual(0);
+  }
+
+  it("sums to one within 1e-9, also for figures near the least there are", () => {
+    const tiny = [
       { n: 4, mean: 1e-200, sd: 1e-201 },
       { n: 4, mean: 3e-200, sd: 1e-201 },
-    ],
-  ];
-  it("sums to one within 1e-9, alike or far apart, with few values or many", () => {
-    for (const groups of sets) {
+    ];
+    for (const groups of [four.slice(1), tiny]) {
       for (const goal of ["high", "low", 240] as const) {
-        for (const spread of ["pooled", "separate"] as const) {
-          const chances = chanceBest(groups, goal, spread) as number[];
-          expect(Math.abs(chances.reduce((a, b) => a + b, 0) - 1)).toBeLessThan(1e-9);
-          for (const chance of chances) expect(chance).toBeGreaterThanOrEqual(0);
-        }
+        for (const spread of spreads) sumsToOne(groups, goal, spread);
       }
     }
   });
+
+  // These ask for more points than there are, so they take as long as any groups can.
+  it.skipIf(QUICK).each<[Goal]>([["high"], ["low"], [240]])(
+    "sums to one within 1e-9 for spreads and counts that lie orders of magnitude apart, and the goal %s",
+    (goal) => {
+      const counts = [
+        { n: 1000, mean: 250, sd: 6 },
+        { n: 3, mean: 251, sd: 6 },
+      ];
+      const apart = [
+        { n: 2, mean: 0, sd: 0.001 },
+        { n: 2, mean: 10000, sd: 10 },
+        { n: 50, mean: 5000, sd: 100000 },
+      ];
+      for (const spread of spreads) {
+        sumsToOne(counts, goal, spread);
+        sumsToOne(apart, goal, spread);
+      }
+    },
+  );
 
   it("gives identical groups equal chances", () => {
     for (const spread of ["pooled", "separate"] as const) {
@@ -252,9 +276,9 @@ describe("chanceBest(groups, goal, spread)", () => {
   });
 
   it("mirrors: the lowest of negated means has the chances of the highest", () => {
-    const mirrored = four.map((group) => ({ ...group, mean: -group.mean }));
-    for (const spread of ["pooled", "separate"] as const) {
-      const [a, b] = [chanceBest(four, "high", spread), chanceBest(mirrored, "low", spread)] as [
+    const mirrored = three.map((group) => ({ ...group, mean: -group.mean }));
+    for (const spread of spreads) {
+      const [a, b] = [chanceBest(three, "high", spread), chanceBest(mirrored, "low", spread)] as [
         number[],
         number[],
       ];
@@ -264,6 +288,59 @@ describe("chanceBest(groups, goal, spread)", () => {
     }
   });
 
+  const last = four.slice(1);
+
+  it.each(spreads)(
+    "finds nearest to a target far above what is highest, far below what is lowest: %s",
+    (spread) => {
+      for (const [target, goal] of [
+        [400, "high"],
+        [5000, "high"],
+        [-1000, "low"],
+      ] as const) {
+        const far = chanceBest(last, target, spread) as number[];
+        (chanceBest(last, goal, spread) as number[]).forEach((chance, i) => {
+          expect(far[i]).toBeCloseTo(chance, 6);
+        });
+      }
+    },
+  );
+
+  it.each(spreads)(
+    "has the same chances of lying nearest when all is mirrored at the target: %s",
+    (spread) => {
+      const mirrored = last.map((group) => ({ ...group, mean: 2 * 160 - group.mean }));
+      const there = chanceBest(last, 160, spread) as number[];
+      (chanceBest(mirrored, 160, spread) as number[]).forEach((chance, i) => {
+        expect(chance).toBeCloseTo(there[i]!, 9);
+      });
+    },
+  );
+
+  // Student's t and the prior lie evenly about one point then, whatever the counts and the spreads.
+  it.each(spreads)("gives two groups of one average even chances: %s", (spread) => {
+    const even = [
+      { n: 3, mean: 160, sd: 5 },
+      { n: 12, mean: 160, sd: 2 },
+    ];
+    for (const chance of chanceBest(even, "high", spread) as number[]) expect(chance).toBeCloseTo(0.5, 8);
+  });
+
+  it.each<[Goal]>([["high"], [250.1]])(
+    "tells the same by both models of many shots that spread alike: %s",
+    (goal) => {
+      const many = [
+        { n: 400, mean: 250, sd: 6 },
+        { n: 900, mean: 250.3, sd: 6 },
+        { n: 500, mean: 249.9, sd: 6 },
+      ];
+      const separate = chanceBest(many, goal, "separate") as number[];
+      (chanceBest(many, goal, "pooled") as number[]).forEach((chance, i) => {
+        expect(Math.abs(separate[i]! - chance)).toBeLessThan(5e-4);
+      });
+    },
+  );
+
   it("is all but sure of groups that lie many spreads apart", () => {
     const apart = [
       { n: 10, mean: 100, sd: 1 },
@@ -272,6 +349,8 @@ describe("chanceBest(groups, goal, spread)", () => {
     for (const spread of ["pooled", "separate"] as const) {
       expect((chanceBest(apart, "high", spread) as number[])[1]).toBeGreaterThan(0.999999);
     }
+    const often = apart.map((group) => ({ ...group, n: 1000 }));
+    expect((chanceBest(often, "high", "pooled") as number[])[1]).toBeCloseTo(1, 9);
   });
 
   it("is surer with more shots of the same averages and spreads", () => {
@@ -291,41 +370,52 @@ describe("chanceBest(groups, goal, spread)", () => {
   });
 
   it("says when nothing tells how far values spread", () => {
-    expect(
-      chanceBest(
-        [
-          { n: 1, mean: 1, sd: null },
-          { n: 1, mean: 2, sd: null },
-        ],
-        "high",
-        "pooled",
-      ),
-    ).toMatchObject({
+    const sound = { n: 3, mean: 2, sd: 1 };
+    const single = { n: 1, mean: 1, sd: null };
+    const still = { n: 3, mean: 2, sd: 0 };
+    const nothing = { kind: "unavailable", message: expect.stringContaining("Nothing tells") };
+    expect(chanceBest([single, single], "high", "pooled")).toMatchObject(nothing);
+    expect(chanceBest([single, still], "high", "pooled")).toMatchObject(nothing);
+    expect(chanceBest([single, { ...single, sd: 3 }], "high", "pooled")).toMatchObject(nothing);
+    const each = { kind: "unavailable", message: expect.stringContaining("every group") };
+    expect(chanceBest([still, sound], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([sound, single], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([sound, { ...single, sd: 3 }], "high", "separate")).toMatchObject(each);
+    expect(chanceBest([], "high", "pooled")).toMatchObject({
       kind: "unavailable",
+      message: expect.stringContaining("no groups"),
     });
-    expect(
-      chanceBest(
-        [
-          { n: 2, mean: 1, sd: 0 },
-          { n: 3, mean: 2, sd: 1 },
-        ],
-        "high",
-        "separate",
-      ),
-    ).toMatchObject({
-      kind: "unavailable",
-    });
-    expect(chanceBest([], "high", "pooled")).toMatchObject({ kind: "unavailable" });
     expect(chanceBest([{ n: 0, mean: 1, sd: 1 }], "high", "pooled")).toMatchObject({ kind: "invalid" });
-    const [sound, one] = [
-      { n: 3, mean: 2, sd: 1 },
-      { n: 1, mean: 1, sd: null },
-    ];
-    expect(chanceBest([sound, one], "high", "separate")).toMatchObject({ kind: "unavailable" });
-    expect(chanceBest([one, { n: 3, mean: 2, sd: 0 }], "high", "pooled")).toMatchObject({
-      kind: "unavailable",
-    });
   });
+
+  it("counts for nothing what a single value has for a spread", () => {
+    const sound = { n: 3, mean: 2, sd: 1 };
+    const single = { n: 1, mean: 2.5, sd: null };
+    const plain = chanceBest([sound, single], "high", "pooled");
+    for (const sd of [0, 1e9, Number.NaN]) {
+      expect(chanceBest([sound, { ...single, sd }], "high", "pooled")).toEqual(plain);
+    }
+  });
+
+  // On a grid that lies elsewhere, which tells the nearest to 1e-5 or so.
+  it.each<[Goal, "pooled" | "separate", number, number, number]>([
+    ["high", "pooled", 1e150, 0, 8],
+    ["low", "separate", 1e-150, 0, 8],
+    [160, "pooled", 0.9144, 1e6, 4],
+    [160, "separate", 0.9144, 250, 4],
+  ])(
+    "does not hang on the unit or on where the scale begins: %s, %s",
+    (goal, spread, unit, start, digits) => {
+      const to = (figure: number) => figure * unit + start;
+      const two = four.slice(0, 2);
+      const moved = two.map(({ n, mean, sd }) => ({ n, mean: to(mean), sd: sd! * unit }));
+      const plain = chanceBest(two, goal, spread) as number[];
+      const found = chanceBest(moved, typeof goal === "number" ? to(goal) : goal, spread) as number[];
+      plain.forEach((chance, i) => {
+        expect(found[i]).toBeCloseTo(chance, digits);
+      });
+    },
+  );
 
   it("takes a single value beside a group that spreads, and is sure of one that stands alone", () => {
     const chances = chanceBest(

@@ -102,3 +102,26 @@ test("a baseline of one value leaves every group without limits", () => {
   expect(found.method).toBe("none");
   expect(found.rows[2]).toMatchObject({ difference: 3, low: null, high: null, p: null });
 });
+
+test("groups without any spread give no limits and say so", () => {
+  const found = answer([
+    [250, 250],
+    [256, 256],
+  ]);
+  expect(found.method).toBe("none");
+  expect(found.rows[1]).toMatchObject({ difference: 6, low: null, high: null, p: null });
+});
+
+test("a baseline and a group that both hold one value over and over have no limits beside a third that spreads", () => {
+  const wide = [230, 262, 271, 225, 281, 240];
+  const still = new Array<number>(6).fill(250);
+  const found = answer([still, still.map((x) => x + 5), wide]);
+  expect(found.method).toBe("holm-welch");
+  expect(found.rows[1]).toMatchObject({ difference: 5, low: null, p: null });
+  const alone = welch(wide, still, 0.975) as MeanDifference;
+  expect(found.rows[2]).toMatchObject({ low: alone.low, high: alone.high, p: alone.p });
+});
+
+test("a baseline of two values has limits", () => {
+  expect(answer([[250, 252], bloodCounts[1]!]).rows[1]!.low).toBeTypeOf("number");
+});

@@ -35,6 +35,21 @@ test("upper tails of the normal distribution agree with the table", () => {
   for (const [z, p] of tables.normalCdf) expectClose(normalUpperTail(-z), p);
 });
 
+test("nothing exceeds an endless F, and everything an F of nought", () => {
+  expect(fUpperTail(Infinity, 2, 5)).toBe(0);
+  expect(fUpperTail(0, 2, 5)).toBe(1);
+  expect(tUpperTail(Infinity, 5)).toBe(0);
+  expect(tUpperTail(0, 5)).toBe(0.5);
+});
+
+// With one degree of freedom t is Cauchy: its quantile is the tangent of pi times the way from the middle.
+test("quantiles of t near the middle keep their digits, and the middle itself is nought", () => {
+  for (const way of [2 ** -50, 2 ** -40, -(2 ** -30), 0.01]) {
+    expectClose(tQuantile(0.5 + way, 1), Math.tan(Math.PI * (0.5 + way - 0.5)));
+  }
+  for (const df of [1, 2.5, 1000]) expect(tQuantile(0.5, df)).toBe(0);
+});
+
 test("both tails of a symmetric distribution add up to one", () => {
   for (const t of [0, 1e-9, 0.3, 2, 40]) expect(tUpperTail(t, 7.5) + tUpperTail(-t, 7.5)).toBe(1);
 });
@@ -47,4 +62,13 @@ test("tails agree with the library's distribution functions in the middle", () =
       expectClose(fUpperTail(x, df, 7), 1 - fCdf(x, df, 7), 1e-12);
     }
   }
+});
+
+// Recomputed with 60-digit arithmetic from the complement of the error function.
+test("normal quantiles keep their digits down to 1e-300, and near one", () => {
+  expectClose(normalQuantile(1e-12), -7.034483825301132, 1e-15);
+  expectClose(normalQuantile(1e-20), -9.262340089798407, 1e-15);
+  expectClose(normalQuantile(1e-100), -21.273453560965326, 1e-15);
+  expectClose(normalQuantile(1e-300), -37.0470962993612, 1e-15);
+  expectClose(normalQuantile(1 - 2 ** -40), 7.047700256664409, 1e-15);
 });

@@ -1,5 +1,13 @@
 import { expect, test } from "vitest";
-import { type Dunnett, dunnett, dunnettFactor, dunnettUpperTail, tQuantile } from "../../src/stats/index.ts";
+import {
+  type Dunnett,
+  dunnett,
+  dunnettFactor,
+  dunnettUpperTail,
+  normalUpperTail,
+  tQuantile,
+  tUpperTail,
+} from "../../src/stats/index.ts";
 import { expectClose } from "./expect-close.ts";
 import { bloodCounts } from "./published-data.ts";
 
@@ -48,6 +56,8 @@ test("the blood counts of Dunnett's paper agree with a reference library", () =>
 
 test("for one group beside the baseline the factor is Student's t", () => {
   expect(dunnettFactor([7], 3, 8, 0.95)).toBeCloseTo(tQuantile(0.975, 8), 14);
+  expect(dunnettUpperTail(60, [7], 3, 8.5)).toBe(2 * tUpperTail(60, 8.5));
+  expect(dunnettUpperTail(7, [7], 3, Infinity)).toBe(2 * normalUpperTail(7));
 });
 
 // Dunnett and Sobel 1955: never more than Bonferroni allows, never less than one comparison alone.
@@ -71,4 +81,23 @@ test("a baseline that is not there and groups of one value each give a sentence"
   expect(dunnett(bloodCounts, 3)).toMatchObject({ kind: "invalid", message: expect.stringContaining("3") });
   expect(dunnett([[1], [2]], 0)).toMatchObject({ kind: "unavailable" });
   expect(dunnett([[1, 2], []], 0)).toMatchObject({ kind: "unavailable" });
+});
+
+// With one degree of freedom t is Cauchy. By hand: a spread of sqrt(2), a standard error of sqrt(3), so t is sqrt(3).
+test("one value more than there are groups is enough", () => {
+  const found = dunnett([[1, 3], [5]], 0) as Dunnett;
+  expect(found.df).toBe(1);
+  expectClose(found.differences[1]!.p, 1 / 3);
+});
+
+test("a confidence of 95, a baseline alone and single values each hear what is wrong", () => {
+  const wrong: [ReturnType<typeof dunnett>, string, string][] = [
+    [dunnett(bloodCounts, 0, 95), "invalid", "confidence is 95"],
+    [dunnett(bloodCounts, 3), "invalid", "0 to 2"],
+    [dunnett([[1, 2, 4]], 0), "unavailable", "second group"],
+    [dunnett([[1], [2]], 0), "unavailable", "single value"],
+  ];
+  for (const [outcome, kind, words] of wrong) {
+    expect(outcome).toMatchObject({ kind, message: expect.stringContaining(words) });
+  }
 });

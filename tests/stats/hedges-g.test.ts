@@ -19,9 +19,11 @@ test("the correction is the published one for two and for ten degrees of freedom
   expectClose(hedgesG(oneSpreadUp, six) as number, (24 * 16) / (105 * Math.sqrt(5 * Math.PI)));
 });
 
-test("too few values or no spread give a sentence", () => {
-  expect(hedgesG([1], [2, 3])).toMatchObject({ kind: "unavailable" });
-  expect(hedgesG([1, 1], [2, 2])).toMatchObject({ kind: "unavailable" });
+test("too few values or no spread hear what is missing", () => {
+  const needed = { kind: "unavailable", message: expect.stringContaining("four values") };
+  expect(hedgesG([1], [2, 3])).toMatchObject(needed);
+  expect(hedgesG([1, 2], [3])).toMatchObject(needed);
+  expect(hedgesG([1, 1], [2, 2])).toMatchObject({ message: expect.stringContaining("no spread") });
 });
 
 test("an empty group has no effect size, and a single value beside three has one", () => {
@@ -29,4 +31,5 @@ test("an empty group has no effect size, and a single value beside three has one
   expect(hedgesG([1, 2, 3, 4], [])).toMatchObject({ kind: "unavailable" });
   // By hand: squares about the mean of 1, 2, 3 are 2, with 2 degrees of freedom a spread of 1; c(2) is 1 / sqrt(pi).
   expectClose(hedgesG([4], [1, 2, 3]) as number, 2 / Math.sqrt(Math.PI));
+  expectClose(hedgesG([1, 2, 3], [4]) as number, -2 / Math.sqrt(Math.PI));
 });

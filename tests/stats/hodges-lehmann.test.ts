@@ -32,3 +32,8 @@ test("more than four million pairs are too many, and four million are not", () =
   expect(hodgesLehmann(many(20), many(30))).toBe(0);
   expect(hodgesLehmann([1], [])).toMatchObject({ kind: "unavailable" });
 });
+
+// By hand: the means of pairs of 0, 1 and 10, each value with itself included, are 0, 0.5, 1, 5, 5.5 and 10.
+test("the centre is the median over pairs, each of which counts once", () => {
+  expect(hodgesLehmannCentre([0, 1, 10])).toBe(3);
+});

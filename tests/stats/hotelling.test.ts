@@ -46,3 +46,48 @@ test("two shots have no limits, and shots on a line have no test across it", () 
   });
   expect(hotellingTest([1, 2, 3], [2, 4, 6], 0, 0)).toMatchObject({ kind: "unavailable" });
 });
+
+test("a confidence of 95 is refused by name", () => {
+  expect(hotellingEllipse(sweatRate, sodium, 95)).toMatchObject({
+    kind: "invalid",
+    message: expect.stringContaining("confidence"),
+  });
+});
+
+// With two and one degrees of freedom F exceeds f with probability 1 / sqrt(1 + 2 f), so 95 % lie below 199.5. By hand:
+// three points of a right triangle with legs of 1 have variances of a third and a covariance of minus a sixth, so the
+// long eigenvalue is a half; T squared against the origin is 4, and F is a quarter of that.
+test("three shots have limits of their centre and a test of it", () => {
+  const [x, y] = [
+    [0, 1, 0],
+    [0, 0, 1],
+  ];
+  const ellipse = hotellingEllipse(x, y) as Ellipse;
+  expectClose(ellipse.longHalf, Math.sqrt((0.5 * 4 * 199.5) / 3));
+  const found = hotellingTest(x, y, 0, 0) as Hotelling;
+  expectClose(found.tSquared, 4);
+  expectClose(found.p, 1 / Math.sqrt(3));
+});
+
+test("whether shots lie on one line does not hang on the unit", () => {
+  const once = hotellingTest(sweatRate, sodium, 4, 50) as Hotelling;
+  for (const unit of [1e-6, 1e6]) {
+    const scaled = hotellingTest(
+      sweatRate.map((value) => value * unit),
+      sodium.map((value) => value / unit),
+      4 * unit,
+      50 / unit,
+    ) as Hotelling;
+    expectClose(scaled.tSquared, once.tSquared, 1e-11);
+    const both = hotellingTest(
+      sweatRate.map((value) => value * unit),
+      sodium.map((value) => value * unit),
+      4 * unit,
+      50 * unit,
+    ) as Hotelling;
+    expectClose(both.tSquared, once.tSquared, 1e-11);
+  }
+  const still = { kind: "unavailable", message: expect.stringContaining("one line") };
+  expect(hotellingTest([3, 3, 3], [1, 2, 4], 0, 0)).toMatchObject(still);
+  expect(hotellingTest([0.1, 0.2, 0.3], [0.3, 0.6, 0.9], 0, 0)).toMatchObject(still);
+});

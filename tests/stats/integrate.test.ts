@@ -1,4 +1,4 @@
-import { test } from "vitest";
+import { expect, test } from "vitest";
 import { averageOverSpread, integrate } from "../../src/stats/index.ts";
 import { solveRising } from "../../src/stats/solve-rising.ts";
 import { expectClose } from "./expect-close.ts";
@@ -31,4 +31,42 @@ test("a rising function is solved to the last digits", () => {
     Math.cbrt(2),
   );
   expectClose(solveRising(Math.exp, 10, -5, 30), Math.LN10);
+});
+
+// QUADPACK's QK15 has 15 points, and the 7 of Gauss among them are exact for polynomials of degree 13.
+test("a polynomial is looked at fifteen times a panel, in any unit and beside a function that is nought", () => {
+  const looks = (functions: (x: number) => number[], breaks = [-1, 2]) => {
+    let count = 0;
+    integrate((x) => {
+      count++;
+      return functions(x);
+    }, breaks);
+    return count;
+  };
+  expect(looks((x) => [x ** 12 - 3 * x])).toBe(15);
+  expect(looks((x) => [x ** 12 - 3 * x], [-1, 0, 0.7, 2])).toBe(45);
+  expect(looks(() => [0])).toBe(15);
+  const bent = looks((x) => [Math.exp(5 * x) * Math.cos(9 * x)]);
+  expect(bent).toBeGreaterThan(15);
+  for (const unit of [1e-6, 1e6]) expect(looks((x) => [unit * Math.exp(5 * x) * Math.cos(9 * x)])).toBe(bent);
+  expect(looks((x) => [Math.exp(5 * x) * Math.cos(9 * x), 0])).toBe(bent);
+});
+
+// Halving a stretch of 5 or of 1000 down to 1e-13 would take some fifty looks.
+test("a rising function is solved in few looks, and at the edge and in the middle of what encloses it", () => {
+  const looks = (f: (x: number) => number, value: number, low: number, high: number, root: number) => {
+    let count = 0;
+    const counted = (x: number) => {
+      count++;
+      return f(x);
+    };
+    expect(solveRising(counted, value, low, high)).toBeCloseTo(root, 12);
+    return count;
+  };
+  expect(looks((x) => x ** 3, 2, 0, 5, Math.cbrt(2))).toBeLessThanOrEqual(16);
+  expect(looks(Math.log, 1, 0.1, 1000, Math.E)).toBeLessThanOrEqual(16);
+  expect(looks(Math.atan, 0, -3, 1, 0)).toBeLessThanOrEqual(10);
+  expect(looks((x) => x, 0, -1, 3, 0)).toBeLessThanOrEqual(4);
+  expect(looks((x) => x, 3, 3, 3, 3)).toBe(2);
+  expect(looks((x) => 1e9 * x, 2e-9, 0, 1e-15, 2e-18)).toBeLessThanOrEqual(4);
 });

@@ -115,7 +115,9 @@ describe("a straight line with a level for each group", () => {
   test("refuses lists of different lengths, a single group, and columns that say the same", () => {
     expect(mixedModel([1, 2], ones(3), [1, 1])).toMatchObject({ kind: "invalid" });
     expect(mixedModel([1, 2, Number.NaN], ones(3), [1, 1, 2])).toMatchObject({ kind: "invalid" });
-    expect(mixedModel([1, 2, 3], ones(3), [1, 1, 1])).toMatchObject({ kind: "unavailable" });
+    const needed = { kind: "unavailable", message: expect.stringContaining("two groups") };
+    expect(mixedModel([1, 2, 3], ones(3), [1, 1, 1])).toMatchObject(needed);
+    expect(mixedModel([1, 2, 4], ones(3), [1, 2, 3])).toMatchObject(needed);
     const twice = [1, 2, 3, 4, 5].map((i) => [1, i, 2 * i]);
     expect(mixedModel([1, 2, 4, 3, 5], twice, [1, 1, 2, 2, 3])).toMatchObject({ kind: "unavailable" });
   });
@@ -176,4 +178,95 @@ test("a mixed model refuses weights of nought, rows of different lengths and a d
   expect(mixedModel([1, 2, 3, 5], [[], [], [], []], groups)).toMatchObject({ kind: "unavailable" });
   expect(mixedModel([], [], [])).toMatchObject({ kind: "unavailable" });
   expect(mixedModel([1, 2, 3, 5], ones(4), ["a", "b", "c", "d"])).toMatchObject({ kind: "unavailable" });
+});
+
+describe("a level for each group, in groups of different sizes", () => {
+  const y = [12.1, 14, 9.8, 20.3, 21, 15.2, 14.9, 17.7, 15.5, 30.2];
+  const group = ["a", "a", "a", "b", "b", "c", "c", "c", "c", "d"];
+
+  // Generalised least squares in closed form: a mean of n values of a group varies by the variance of the levels and an
+  // n-th of the residual one; the common level is the mean of such means, each by how sure it is.
+  test("the common level is the mean of the groups' means, each weighed by how sure it is", () => {
+    const found = answer(mixedModel(y, ones(10), group));
+    expect(found.groupSd).toBeGreaterThan(1);
+    const means = [...new Set(group)].map((one) => {
+      const own = y.filter((_, i) => group[i] === one);
+      return {
+        mean: own.reduce((sum, value) => sum + value, 0) / own.length,
+        sure: 1 / (found.groupSd ** 2 + found.residualSd ** 2 / own.length),
+      };
+    });
+    const all = means.reduce((sum, { sure }) => sum + sure, 0);
+    const level = means.reduce((sum, { mean, sure }) => sum + mean * sure, 0) / all;
+    expect(found.effects[0]!.estimate).toBeCloseTo(level, 9);
+    expect(found.effects[0]!.standardError).toBeCloseTo(1 / Math.sqrt(all), 9);
+  });
+
+  test("a level each for two treatments says the same as a common level and a difference", () => {
+    const treated = y.map((_, i) => Number(i % 3 === 0));
+    const each = answer(
+      mixedModel(
+        y,
+        treated.map((one) => [1 - one, one]),
+        group,
+      ),
+    );
+    const apart = answer(
+      mixedModel(
+        y,
+        treated.map((one) => [1, one]),
+        group,
+      ),
+    );
+    const [level, difference] = apart.effects.map(({ estimate }) => estimate) as [number, number];
+    expect(each.effects[0]!.estimate).toBeCloseTo(level, 6);
+    expect(each.effects[1]!.estimate).toBeCloseTo(level + difference, 6);
+    expect(each.remlCriterion).toBeCloseTo(apart.remlCriterion, 9);
+    expect(each.groupSd).toBeCloseTo(apart.groupSd, 5);
+  });
+
+  // A weight says only in what unit the residual variance is counted: the likelihood of the values is the same.
+  test.each([1e-8, 0.3, 1e8])("equal weights of %s change the residual spread and nothing else", (weight) => {
+    const plain = answer(mixedModel(y, ones(10), group));
+    const weighed = answer(
+      mixedModel(
+        y,
+        ones(10),
+        group,
+        y.map(() => weight),
+      ),
+    );
+    expect(weighed.remlCriterion).toBeCloseTo(plain.remlCriterion, 6);
+    expect(weighed.groupSd / plain.groupSd).toBeCloseTo(1, 5);
+    expect(weighed.residualSd / (plain.residualSd * Math.sqrt(weight))).toBeCloseTo(1, 5);
+    expect(weighed.effects[0]!.standardError / plain.effects[0]!.standardError).toBeCloseTo(1, 5);
+  });
+});
+
+// Equal sizes have the estimates of the analysis of variance. By hand: means 2 and 12 of three values each leave a mean
+// square of 150 between and of 1 within; the level's variance is 150 / 6.
+test("two groups are enough, and their levels may lie a hundred spreads apart", () => {
+  const groups = ["a", "a", "a", "b", "b", "b"];
+  const found = answer(mixedModel([1, 2, 3, 11, 12, 13], ones(6), groups));
+  expect(found.groupSd ** 2).toBeCloseTo(149 / 3, 3);
+  expect(found.residualSd).toBeCloseTo(1, 6);
+  const far = answer(mixedModel([1, 2, 3, 201, 202, 203], ones(6), groups));
+  expect(far.groupSd / Math.sqrt((3 * 100 ** 2 * 2 - 1) / 3)).toBeCloseTo(1, 4);
+  expect(far.residualSd).toBeCloseTo(1, 4);
+});
+
+test("as many columns as values, and values without any rest, hear what is missing", () => {
+  const line = [
+    [1, 1, 1],
+    [1, 2, 4],
+    [1, 3, 9],
+  ];
+  expect(mixedModel([1, 2, 4], line, ["a", "a", "b"])).toMatchObject({
+    message: expect.stringContaining("more values than columns"),
+  });
+  const still = { kind: "unavailable", message: expect.stringContaining("without any rest") };
+  const pairs = ["a", "a", "b", "b", "c", "c"];
+  expect(mixedModel([5, 5, 5, 5, 5, 5], ones(6), pairs)).toMatchObject(still);
+  // The likelihood of groups that do not spread has no end.
+  expect(mixedModel([1, 1, 5, 5, 6, 6], ones(6), pairs)).toMatchObject(still);
 });

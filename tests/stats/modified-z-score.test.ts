@@ -28,3 +28,14 @@ test("equal values all score nought, and no values give a sentence", () => {
   expect(modifiedZScores([4, 4, 4])).toEqual([0, 0, 0]);
   expect(modifiedZScores([])).toMatchObject({ kind: "unavailable" });
 });
+
+test("a missing or endless value among equal ones scores NaN, and values too far apart give a sentence", () => {
+  expect(modifiedZScores([4, Number.NaN, 4, Number.POSITIVE_INFINITY, 4])).toEqual([
+    0,
+    Number.NaN,
+    0,
+    Number.NaN,
+    0,
+  ]);
+  expect(modifiedZScores([-1.7e308, 1.7e308, 1.7e308])).toMatchObject({ kind: "unavailable" });
+});

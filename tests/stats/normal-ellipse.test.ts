@@ -52,3 +52,14 @@ test("shots on one line make an ellipse without width, and two shots make none",
     message: expect.stringContaining("share"),
   });
 });
+
+test("a group of one and the same place has an ellipse of no size there", () => {
+  expect(normalEllipse([250, 250, 250], [3, 3, 3])).toEqual({
+    centreX: 250,
+    centreY: 3,
+    longHalf: 0,
+    shortHalf: 0,
+    angle: 0,
+    area: 0,
+  });
+});

@@ -30,3 +30,27 @@ test("too many splits and empty groups give a sentence", () => {
   expect(permutationP([], [1])).toMatchObject({ kind: "unavailable" });
   expect(permutationP(Array(500).fill(1), Array(500).fill(2))).toMatchObject({ kind: "unavailable" });
 });
+
+// By counting: whole numbers from 1 on are dealt out two and the rest, and only the lowest two lie as far out as the
+// highest two.
+test("a small group beside a large one is dealt out by the small one, up to two hundred thousand ways", () => {
+  const up = (n: number) => Array.from({ length: n }, (_, i) => i + 1);
+  const ways = (500 * 499) / 2;
+  expectClose(permutationP([499, 500], up(498)) as number, 2 / ways);
+  expectClose(permutationP(up(498), [499, 500]) as number, 2 / ways);
+  expect(permutationP([1e9], up(199_999))).toBe(1 / 200_000);
+  expect(permutationP([1e9], up(200_000))).toMatchObject({ kind: "unavailable" });
+});
+
+test("the probability does not hang on the unit, and values that are all the same have 1", () => {
+  for (const unit of [1e-12, 1e12]) {
+    const [first, second] = [sleepFirst.slice(0, 4), sleepSecond.slice(0, 4)];
+    const scaled = permutationP(
+      first.map((value) => value * unit),
+      second.map((value) => value * unit),
+    );
+    expect(scaled).toBe(permutationP(first, second));
+  }
+  expect(permutationP([5, 5], [5, 5, 5])).toBe(1);
+  expect(permutationP([1], [])).toMatchObject({ message: expect.stringContaining("at least one value") });
+});

@@ -96,3 +96,14 @@ test("columns shorter than y leave rows out, and too few rows say how many there
   expect(ols([1, 2, 3], [3, 4, 6])).toMatchObject({ df: 1 });
   expect(ols([1, 2, 3], [3, 4, 6], 95)).toMatchObject({ kind: "invalid" });
 });
+
+test("a column that does not vary is told apart from figures out of range, and a small unit is no reason", () => {
+  expect(regression([1, 2, 4, 3], [[5, 5, 5, 5]])).toMatchObject({
+    kind: "unavailable",
+    message: expect.stringContaining("Column 1 does not vary"),
+  });
+  const plain = regression([1, 2, 4, 3], [[1, 2, 3, 5]]) as Regression;
+  const small = regression([1, 2, 4, 3], [[1e-12, 2e-12, 3e-12, 5e-12]]) as Regression;
+  expectClose(small.slopes[0]!.value, plain.slopes[0]!.value * 1e12);
+  expectClose(small.slopes[0]!.p, plain.slopes[0]!.p);
+});

@@ -33,3 +33,18 @@ test("normal values have normal moments", () => {
     expect(Math.abs(moments[i]! - moment)).toBeLessThan(4 * error);
   });
 });
+
+// Written a second time in Python, with whole numbers of any size, from the description at `seededRandom`.
+test("a seed gives the same numbers everywhere", () => {
+  const one = seededRandom(1);
+  expect([1, 2, 3, 4].map(() => one.uniform())).toEqual([
+    0.5686059948349658, 0.8893939367683266, 0.4705824180198359, 0.35296769838967534,
+  ]);
+  const seven = seededRandom(7);
+  for (const value of [
+    -1.5370383110628956, -0.2949978339025397, 2.7798852822589497, 0.5592582996313386, 1.170719761828895,
+    0.22119921662173933,
+  ]) {
+    expect(seven.normal()).toBeCloseTo(value, 14);
+  }
+});

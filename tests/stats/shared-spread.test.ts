@@ -13,11 +13,8 @@ import {
 test("the test of spreads leaves the structural zeros out", () => {
   const odd = [3, 10, 5, 4, 20];
   const even = [1, 4, 8, 30];
-  expect(spreadTest([odd, even])).toEqual(
-    anova([
-      [1, 2, 5, 15],
-      [Math.SQRT2 * 2, 5, 24],
-    ]),
+  expect(spreadTest([odd, even, [3, 9], [4], []])).toEqual(
+    anova([[1, 2, 5, 15], [Math.SQRT2 * 2, 5, 24], [Math.SQRT2 * 3]]),
   );
 });
 

@@ -50,6 +50,11 @@ test("the limits of the mean are the mean plus and minus t times the standard er
   expect([found.least, found.greatest]).toEqual([1, 10]);
 });
 
+test("least, greatest and middle are found wherever they stand", () => {
+  expect(answer([3, 1, 5, 2, 4])).toMatchObject({ least: 1, greatest: 5, median: 3 });
+  expect(answer([5, 2, 1])).toMatchObject({ least: 1, greatest: 5, median: 2 });
+});
+
 test("missing values are left out", () => {
   expect(summary([3, Number.NaN, 5])).toEqual(summary(Float64Array.of(3, 5)));
 });

@@ -38,3 +38,25 @@ test("a group without spread or with a single value gives a sentence", () => {
   ).toMatchObject({ kind: "unavailable" });
   expect(welchAnova([[1, 2], [3]])).toMatchObject({ kind: "unavailable" });
 });
+
+test("empty groups do not count, and two values a group are enough", () => {
+  const pairs = [
+    [1, 3],
+    [4, 8],
+  ];
+  const found = welchAnova([pairs[0]!, [], pairs[1]!]) as WelchAnova;
+  const two = welch(pairs[0]!, pairs[1]!) as MeanDifference;
+  expect(found.dfBetween).toBe(1);
+  expectClose(found.f, two.t ** 2);
+  expect((welchAnova(bloodCounts) as WelchAnova).dfBetween).toBe(2);
+});
+
+test("a group of one value over and over is told apart from figures out of range", () => {
+  const same = { kind: "unavailable", message: expect.stringContaining("the same") };
+  expect(
+    welchAnova([
+      [1, 2],
+      [3, 3],
+    ]),
+  ).toMatchObject(same);
+});

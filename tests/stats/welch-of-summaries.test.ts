@@ -39,3 +39,13 @@ test("spreads below 0 or without end are refused, and one group may have no spre
     standardError: expect.closeTo(Math.sqrt(1 / 5), 12),
   });
 });
+
+test("too few values and no spread are told apart from figures out of range", () => {
+  const sound = { n: 5, mean: 2, sd: 1 };
+  const few = { kind: "unavailable", message: expect.stringContaining("two values") };
+  expect(welchOfSummaries({ n: 1, mean: 1, sd: 1 }, sound)).toMatchObject(few);
+  expect(welchOfSummaries(sound, { n: 1, mean: 1, sd: 1 })).toMatchObject(few);
+  expect(welchOfSummaries({ n: 4, mean: 1, sd: 0 }, { n: 5, mean: 2, sd: 0 })).toMatchObject({
+    message: expect.stringContaining("Nothing varies"),
+  });
+});

@@ -72,3 +72,19 @@ test("one value in a group, or no spread in either, gives a sentence and no limi
   });
   expect(welch([1, 1], [2, 2])).toMatchObject({ kind: "unavailable" });
 });
+
+test("a confidence of 95 is refused by name, and no spread is told apart from figures out of range", () => {
+  expect(welch([1, 2], [3, 5], 95)).toMatchObject({
+    kind: "invalid",
+    message: expect.stringContaining("confidence"),
+  });
+  expect(welch([1, 1], [2, 2])).toMatchObject({ message: expect.stringContaining("the same") });
+});
+
+// By hand: variances 2 and 8 of two values each leave a standard error of sqrt(5); Satterthwaite's degrees of freedom
+// are 5^2 / (1 + 16).
+test("two values in each group are enough", () => {
+  const found = welch([1, 3], [4, 8]) as MeanDifference;
+  expectClose(found.standardError, Math.sqrt(5));
+  expectClose(found.df, 25 / 17);
+});

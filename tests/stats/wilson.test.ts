@@ -38,3 +38,10 @@ test("limits of a share refuse parts of hits and tries, and a confidence of 95, 
   expect(wilson(1, 4.5)).toMatchObject({ message: "tries is 4.5; a whole number of at least 1 would do." });
   expect(wilson(1, 4, 95)).toMatchObject({ kind: "invalid", message: expect.stringContaining("confidence") });
 });
+
+test("no hit leaves 0 within the limits exactly, and no miss leaves 1, however many the tries", () => {
+  for (let tries = 1; tries < 60; tries++) {
+    expect(wilson(0, tries)).toMatchObject({ low: 0 });
+    expect(wilson(tries, tries)).toMatchObject({ high: 1 });
+  }
+});
