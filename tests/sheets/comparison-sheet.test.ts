@@ -147,6 +147,7 @@ describe("comparisonSheets(parts), the page", () => {
     };
     expect(facts(["7i", ""])).toBe("Ann · 7i · 1 May · Bay 2");
     expect(facts(["7i", "8i", "9i"])).toBe("Ann · 7i · 8i · 9i · 1 May · Bay 2");
+    expect(facts(["7i", "8i", "9i", ""])).toBe("Ann · 7i · 8i · 9i · 1 May · Bay 2");
     expect(facts(["7i", "8i", "9i", "PW"])).toBe("Ann · 1 May · Bay 2");
     expect(facts([""], { leftHanded: true, place: "" })).toBe("Ann · 1 May · left-handed");
   });

@@ -64,6 +64,9 @@ describe("putSameAir(...)", () => {
     const all = block({ same: [carries("A", 152, [148, 150, 151])] });
     expect(cellAt(all.sheet, 33, 0)).toBe("and usual strike");
     expect(formulaAt(all.sheet, 33, 2)).toContain("'Workings'!$AN$3");
+    const some = block({ same: [SAME[0]!, carries("B", null, [160, 155, 151])] });
+    expect(cellAt(some.sheet, 33, 0)).toBe("and usual strike");
+    expect([cellAt(some.sheet, 33, 2), shownAt(some.sheet, 33, 6)]).toEqual([null, 151]);
   });
 
   it("works carries out from the live averages, and changes from the carries on the same row", () => {
