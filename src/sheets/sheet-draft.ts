@@ -16,7 +16,6 @@ import type {
   TablePlan,
   ValidationPlan,
 } from "./plan.ts";
-import { TRUTH_FORMAT } from "./truth-format.ts";
 
 /** Short for an area: where it starts and how far it reaches. */
 export function area(row: number, column: number, rows = 1, columns = 1): Area {
@@ -117,7 +116,6 @@ export class SheetDraft {
 
   tick(where: Area): void {
     this.ticks.push(where);
-    this.format(where, TRUTH_FORMAT);
   }
 
   validate(validation: ValidationPlan): void {
