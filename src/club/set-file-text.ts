@@ -25,7 +25,7 @@ const COLUMNS: readonly (readonly [heading: string, field: keyof SetClub])[] = [
 ];
 
 /** Columns that a set file always shows, so that a person sees where they would type. */
-const ALWAYS: readonly (keyof SetClub)[] = ["club", "length", "loft", "lie", "head", "rawLength"];
+const ALWAYS: readonly (keyof SetClub)[] = ["club", "length", "loft", "lie", "head", "rawLength", "bore"];
 
 /**
  * A set request written as the set file that `readSetFile` reads back as the same request: lines about the whole

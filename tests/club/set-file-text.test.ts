@@ -89,6 +89,6 @@ describe("a set request as a set file", () => {
   });
 
   test("shows where a head's weight and a raw shaft's length would be typed", () => {
-    expect(setFileText(USUAL)).toMatch(/^club; length; loft; lie; head; raw length$/m);
+    expect(setFileText(USUAL)).toMatch(/^club; length; loft; lie; head; raw length; bore$/m);
   });
 });
