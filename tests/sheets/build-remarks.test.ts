@@ -14,6 +14,8 @@ describe("buildRemarks(job)", () => {
       warns: true,
     });
     expect(remark(set("raw length; bore", "7; 37; 41; 1"), "Bore")).toBeUndefined();
+    // One butt trim that is told is enough to cut a club wrong.
+    expect(remark(set("raw length", "7; 37; 41\n8; 36.5;"), "Bore")?.warns).toBe(true);
   });
 
   it("only notes a bore that is not known where no butt trim is told either", () => {
@@ -28,6 +30,8 @@ describe("buildRemarks(job)", () => {
     const perCentimetre = 0.980665 / (2 * Math.PI) ** 2;
     expect(factor(text, "metric")).toBeCloseTo(perCentimetre, 5);
     expect(factor(text, "us")).toBeCloseTo(perCentimetre * 2.54, 4);
+    expect(remark(text, "Built to one", { units: "us" })?.text).toContain("balance point in inches");
+    expect(remark(text, "Built to one", { units: "metric" })?.text).toContain("balance point in centimetres");
     // The example of CLUB.INERTIA: 315 g balanced at 33.389576 in, 2.051431 s, are 2792.74 kg cm2.
     expect(315 * 33.389576 * 2.051431 ** 2 * factor(text, "us")).toBeCloseTo(2792.74, -1);
   });
@@ -43,6 +47,8 @@ describe("buildRemarks(job)", () => {
     // By arithmetic: 2.5 cm are 0.984 in.
     expect(remark(inCentimetres, "Lead tape")?.text).toMatch(/^Lead tape stands 0.984 in above/);
     expect(remark(set("head", "7; 37; 300", more), "Lead tape")).toBeUndefined();
+    // A set of which one head needs tape and another none.
+    expect(remark(set("head", "7; 37; 259\n8; 36.5; 300", more), "Lead tape")).toBeDefined();
     expect(remark(set("loft", "7; 37; 33"), "Each club counts")).toBeUndefined();
   });
 
