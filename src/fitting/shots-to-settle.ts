@@ -1,6 +1,7 @@
 import { isProblem } from "../outcome/problem.ts";
 import { chanceBest } from "../stats/index.ts";
 import type { GoalChances } from "./chances.ts";
+import { FIRST_SHOTS } from "./next-build.ts";
 
 /** More than these nobody hits in a session. */
 const MOST = 40;
@@ -17,7 +18,8 @@ export interface MoreShots {
 
 /**
  * How many more shots of each build still in the running would bring the best one's chance up to `chance`, if
- * averages and spreads stay as they are.
+ * averages and spreads stay as they are. At least as many as any build needs before its average says much: one or two
+ * shots that lie close together would else promise the choice by the next one.
  */
 export function shotsToSettle({ builds, better, spread }: GoalChances, chance: number): MoreShots {
   const ranked = [...builds].sort((a, b) => b.chance - a.chance);
@@ -34,7 +36,8 @@ export function shotsToSettle({ builds, better, spread }: GoalChances, chance: n
   };
   const names = running.map(({ build }) => build);
   if (!reached(MOST)) return { each: null, builds: names };
-  let [tooFew, enough] = [0, MOST];
+  const fewest = Math.min(...running.map(({ n }) => n));
+  let [tooFew, enough] = [Math.max(0, FIRST_SHOTS - fewest - 1), MOST];
   while (enough - tooFew > 1) {
     const middle = Math.floor((tooFew + enough) / 2);
     if (reached(middle)) enough = middle;

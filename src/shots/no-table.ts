@@ -4,7 +4,7 @@ import { invalid, type Problem } from "../outcome/problem.ts";
 const WORKBOOKS = ["PK\u0003\u0004", "ÐÏ\u0011à"];
 
 /** Signs that nobody writes. One or another gets into a true table, by a logger that pads its lines. */
-const UNWRITTEN = /[^\P{Cc}\t\n\v\f\r]/gu;
+const UNWRITTEN = /(?![\t-\r])\p{Cc}/gu;
 /** So many letters are looked at, and more than one in so many of these signs is no text. Both figures are ours. */
 const LETTERS = 4096;
 const ONE_IN = 50;

@@ -102,6 +102,12 @@ describe("decide(session, goal)", () => {
     expect(moreFor(2)).toBeGreaterThan(0);
   });
 
+  it("asks for as many more as bring each build to three shots at least, however clear one or two seem", () => {
+    const moreFor = (shots: Record<string, number[]>) => (decided(shots) as Decision).more.each;
+    expect(moreFor({ A: [150], B: [160, 158] })).toBe(2);
+    expect(moreFor({ A: [150, 151], B: [160, 158] })).toBeGreaterThanOrEqual(1);
+  });
+
   it("says that builds alike to a hair would not be parted by 40 more shots", () => {
     const base = [140, 160, 150, 145, 155];
     const decision = decided({ A: base, B: base.map((x) => x + 0.1) }) as Decision;
