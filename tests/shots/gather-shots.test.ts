@@ -94,6 +94,12 @@ describe("gatherShots(text, headerAt, options), figures", () => {
     expect(Object.is(table.values.get("offline")![0], 0)).toBe(true);
   });
 
+  it("are multiplied where their unit is larger than the usual one", () => {
+    // By definition: an inch is 25.4 mm (international yard and pound agreement of 1959), a centimetre 10.
+    expect([...read(["Carry,Impact X (in)", "150,0.5"]).values.get("strikeX")!]).toEqual([12.7]);
+    expect([...read(["Carry,Impact X (cm)", "150,-1.2"]).values.get("strikeX")!]).toEqual([-12]);
+  });
+
   it("take a 0 for a blank where no shot has it, and say in which rows", () => {
     const table = read(["Carry,Spin,Offline", "150,0,0", "151,6000,0", "152,0.0,1", "153,,2", "154,n/a,3"]);
     expect([...table.values.get("spin")!]).toEqual([Number.NaN, 6000, Number.NaN, Number.NaN, Number.NaN]);

@@ -183,6 +183,8 @@ describe("readShots(text) and figures", () => {
     expect(column(table, "carry")).toEqual([150 / 0.9144]);
     expect(table.columns[1]).toMatchObject({ unit: "ft", unitFrom: "assumed" });
     expect(table.notes.join(" ")).toContain("Height states no unit and was taken in ft");
+    // Two units that are both stated are nobody's silence, though they differ.
+    expect(read("Carry (m),Height (ft)\n150,90\n").notes.join(" ")).not.toContain("states no unit");
   });
 
   it("turns the signs of a column that counts left as positive, but not words", () => {
