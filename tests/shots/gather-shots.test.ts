@@ -131,8 +131,8 @@ describe("gatherShots(text, headerAt, options), figures", () => {
 describe("gatherShots(text, headerAt, options), cells beyond the last heading", () => {
   it("are pointed at by their place, empty ones are not", () => {
     expect(read(["Carry,Spin", "150,6000", "151,6000,", "152,6000, wind , ,left"]).problems).toMatchObject([
-      { row: 4, column: 3, found: "wind" },
-      { row: 4, column: 5, found: "left" },
+      { row: 4, column: 3, found: "wind", message: expect.stringMatching(/^Row 4, column 3: /) },
+      { row: 4, column: 5, found: "left", message: expect.stringMatching(/^Row 4, column 5: /) },
     ]);
   });
 });

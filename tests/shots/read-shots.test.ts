@@ -205,6 +205,7 @@ describe("readShots(text) and sides in a column of their own", () => {
     const table = read("Carry,Offline,L/R\n150,12,L\n151,3,R\n150,0,\n152,-4,R\n");
     expect(column(table, "offline")).toEqual([-12, 3, 0, Number.NaN]);
     expect(table.problems).toMatchObject([{ row: 5, column: 2, found: "-4 R" }]);
+    expect(table.problems[0]!.message).toMatch(/^Row 5, column 2 \(/);
     expect(table.extras).toEqual([{ header: "L/R", cells: ["L", "R", "", "R"] }]);
   });
 

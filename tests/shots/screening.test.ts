@@ -53,6 +53,11 @@ describe("what is proposed", () => {
       "A,,120,2500",
       "A,,151,2501",
     ]);
+    const otherWay = table(["A,,150,2500", "A,,120,2501", "A,,152,2490", "A,,151.5,2505", "A,,151,9000"]);
+    expect(proposeOutliers(otherWay).map(({ index, key }) => [index, key])).toEqual([
+      [1, "carry"],
+      [4, "spin"],
+    ]);
     expect(proposeOutliers(shots).map(({ index, key }) => [index, key])).toEqual([
       [1, "spin"],
       [4, "carry"],

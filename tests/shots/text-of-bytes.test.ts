@@ -20,6 +20,14 @@ describe("the text of a file", () => {
       expect(textOfBytes(bytes)).toBe(words);
   });
 
+  test("is no UTF-16 where only one byte of its mark is there", () => {
+    // In Windows-1252 0xff is "ÿ" and 0xfe is "þ" (WHATWG Encoding Standard, index windows-1252).
+    expect(textOfBytes(Uint8Array.of(0xff, 0x41))).toBe("ÿA");
+    expect(textOfBytes(Uint8Array.of(0xfe, 0x41))).toBe("þA");
+    expect(textOfBytes(Uint8Array.of(0x41, 0xfe))).toBe("Aþ");
+    expect(textOfBytes(Uint8Array.of(0x41, 0xff))).toBe("Aÿ");
+  });
+
   test("stays UTF-8 where only its beginning is read and that ends in the midst of a letter", () => {
     // "ä" is two bytes of UTF-8, of which the second is missing.
     const cut = new TextEncoder().encode("Carry\nä").slice(0, -1);
