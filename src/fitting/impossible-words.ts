@@ -27,3 +27,10 @@ export function impossibleWords({ table, units }: Session): string[] {
     `No shot can have this: ${listWords(named)}. Averages, limits and chances count it until it is put right or unticked.`,
   ];
 }
+
+/** The same for a player, who cannot put a figure right but should not take the page for sure. */
+export function impossibleForPlayer(session: Session): string[] {
+  return impossibleWords(session).length === 0
+    ? []
+    : ["A figure among these shots cannot be right. Ask for it to be put right before you go by this page."];
+}

@@ -6,6 +6,7 @@ import { CLEAR, type Decision, LEANING } from "./decide.ts";
 import { goalMeasured } from "./goal-measured.ts";
 import { groupDistances } from "./group-distances.ts";
 import { heldAgainst } from "./held-against.ts";
+import { impossibleForPlayer } from "./impossible-words.ts";
 import { listWords } from "./list-words.ts";
 import { driftForPlayer } from "./order-drift.ts";
 import { outOfHundred, roundedNote } from "./out-of-hundred.ts";
@@ -141,6 +142,7 @@ function sureWords(session: Session, decision: Decision, next: string): string[]
     `This rests on ${each} ${most === 1 ? "shot" : "shots"} with each build on one day. Another day could change the order.`,
     next,
     ...driftForPlayer(session),
+    ...impossibleForPlayer(session),
   ];
 }
 

@@ -143,3 +143,13 @@ describe("the player's words", () => {
     );
   });
 });
+
+describe("a session with a figure that no shot can have", () => {
+  const good = { A: [150, 151, 152], B: [160, 161, 162] };
+
+  test("tells its player to have it put right before going by the page", () => {
+    const session = (A: number[]) => sessionOfShots({ ...good, A }, { goal: "carry" });
+    expect(wordsOf(session([150, 1502, 152])).sure.at(-1)).toMatch(/cannot be right/);
+    expect(all(session(good.A))).not.toContain("cannot be right");
+  });
+});
